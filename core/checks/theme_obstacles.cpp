@@ -52,9 +52,10 @@ void reportUnread(const Subject& subject, Findings& out) {
     for (std::string sentence : subject.project.row().given->unread) {
         Cause cause;
         cause.add({0, 0}, subject.whole(), 0);
-        // The advice at its end is that of the report of the import.
-        constexpr std::string_view advice = ". Check the container in the project.";
-        if (sentence.ends_with(advice)) sentence.resize(sentence.size() - advice.size());
+        // The advice at its end is that of the report of the import, in its language.
+        constexpr std::string_view advice = wording::noted("Check the container in the project.");
+        for (const std::string& end : {std::string(advice), wording::say(advice)})
+            if (sentence.ends_with(". " + end)) sentence.resize(sentence.size() - end.size() - 2);
         if (sentence.ends_with('.')) sentence.pop_back();
         report(
             out, cause,

@@ -16,8 +16,11 @@
 #include "markup/theme.h"
 #include "markup/tree.h"
 #include "project/cascade.h"
+#include "project/titles.h"
 #include "project/validate.h"
+#include "project/wording.h"
 #include "units/number.h"
+#include "wording/say.h"
 
 namespace tenter::intake {
 
@@ -57,7 +60,8 @@ project::Card placeholderCard(const std::vector<std::string>& roles) {
     for (const std::string& role : roles) {
         project::TextPart part;
         part.role = role;
-        part.copy = {{project::Run::Kind::Plain, "Text of this " + role, ""}};
+        part.copy = {
+            {project::Run::Kind::Plain, wording::say("Text of this %1", {project::roleName(role)}), ""}};
         if (role == "button") part.link = "#";
         card.parts.emplace_back(std::move(part));
     }
@@ -95,7 +99,7 @@ public:
         std::ranges::sort(unread_);
         unread_.erase(std::unique(unread_.begin(), unread_.end()), unread_.end());
         for (const std::string& sentence : unread_)
-            out_.report.push_back("Warning: " + sentence);
+            out_.report.push_back(project::warning(sentence));
     }
 
 private:
@@ -153,11 +157,13 @@ void reportDifferences(const OwnSheet& sheet, OwnProject& out) {
                     const auto found = own->second.find(property);
                     const std::string now = found == own->second.end() ? "not set" : found->second;
                     if (now == value || said.size() >= most) continue;
-                    std::string says = "Warning: The value “";
-                    says.append(value).append("” of ").append(property).append(" of the ");
-                    says.append(element.empty() ? "row" : element).append(" is ");
-                    says.append(found == own->second.end() ? now : "“" + now + "”")
-                        .append(" in the project.");
+                    const std::string of = project::roleName(element.empty() ? "row" : element);
+                    std::string says = project::warning(
+                        found == own->second.end()
+                            ? wording::say("The value “%1” of %2 of the %3 is not set in the project.",
+                                           {value, property, of})
+                            : wording::say("The value “%1” of %2 of the %3 is “%4” in the project.",
+                                           {value, property, of, now}));
                     std::string key = element;
                     key.append(" ").append(property);
                     if (said.insert(std::move(key)).second) out.report.push_back(std::move(says));
@@ -245,15 +251,16 @@ private:
         project::PicturePart part = markup::picturePartOf(tree_, node, address);
         if (const std::string widest = widestCandidate(tree_[node]); !widest.empty()) address = widest;
         if (address.empty()) {
-            out_.report.push_back("Warning: The picture “" + part.alt +
-                                  "” is embedded in the page and was left out. Add it under Pictures.");
+            out_.report.push_back(project::warning(wording::say(
+                "The picture “%1” is embedded in the page and was left out. Add it under Pictures.",
+                {part.alt})));
             return;
         }
         const markup::PictureFile file = markup::pictureFile(address, source_.file, source_.projectFolder);
         part.file = file.name;
         if (!file.isThere)
-            out_.report.push_back("Warning: The picture file " + file.name +
-                                  " was not found beside the page.");
+            out_.report.push_back(project::warning(
+                wording::say("The picture file %1 was not found beside the page.", {file.name})));
         const std::vector<std::string> ratio = styleParts(tree_[node], "aspect-ratio");
         if (ratio.size() == 3) part.ratio = project::Ratio{numberOf(ratio[0], 1), numberOf(ratio[2], 1)};
         const std::vector<std::string> focus = styleParts(tree_[node], "object-position");
@@ -288,7 +295,8 @@ std::optional<OwnProject> projectOfSheet(const OwnSource& source, project::Probl
     out.project.row().cards = {placeholderCard(sheet->roles())};
     Assembler(*sheet, out).addSettings();
     reportDifferences(*sheet, out);
-    out.report.push_back("The stylesheet has no texts and pictures: the card has placeholder texts.");
+    out.report.push_back(
+        wording::say("The stylesheet has no texts and pictures: the card has placeholder texts."));
     return checked(std::move(out), source, problems);
 }
 

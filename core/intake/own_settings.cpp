@@ -8,8 +8,10 @@
 #include "css/longhands.h"
 #include "css/token_cursor.h"
 #include "intake/size_reading.h"
+#include "project/titles.h"
 #include "project/words.h"
 #include "units/number.h"
+#include "wording/say.h"
 
 namespace tenter::intake {
 
@@ -81,8 +83,9 @@ private:
         return found == values_.end() ? none : found->second;
     }
     void note(const std::string& element, const std::string& property, const std::string& value) {
-        unread_.push_back("The value “" + value + "” of " + property + " of the " +
-                          (element.empty() ? "row" : element) + " was not understood.");
+        unread_.push_back(
+            wording::say("The value “%1” of %2 of the %3 was not understood.",
+                         {value, property, project::roleName(element.empty() ? "row" : element)}));
     }
 
     std::optional<Length> length(const std::string& element, const std::string& property,

@@ -14,9 +14,11 @@
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/rules.h"
+#include "project/titles.h"
 #include "project/wording.h"
 #include "units/ascii.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -28,10 +30,6 @@ std::string capitalised(std::string role) {
     if (!role.empty() && units::isLowerLetter(role.front()))
         role.front() = static_cast<char>(role.front() - 'a' + 'A');
     return role;
-}
-
-std::string counted(std::size_t count, const std::string& what) {
-    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
 }
 
 bool showsOwnRatio(const project::Project& project) {
@@ -50,7 +48,7 @@ struct Report {
     [[nodiscard]] std::vector<std::string> lines() const {
         std::vector<std::string> out;
         for (const std::string& caution : cautions)
-            out.push_back("Warning: " + caution);
+            out.push_back(project::warning(caution));
         out.insert(out.end(), found.begin(), found.end());
         return out;
     }
@@ -67,21 +65,27 @@ public:
 
     std::optional<Adopted> adopted() {
         if (found_.classWasAdded)
-            caution("The row on the page does not have the class of a variant. Tenter added " +
-                    adopted_.project.row().variants.front().className +
-                    " to the imported markup. Add it to the row in the CMS, too.");
+            caution(wording::say(
+                "The row on the page does not have the class of a variant. Tenter added %1 to the "
+                "imported markup. Add it to the row in the CMS, too.",
+                {adopted_.project.row().variants.front().className}));
         if (found_.kept.row == tree().body())
             caution(
-                "The cards are directly in the body of the page. If they have an element around them, paste "
-                "that element too.");
+                wording::say("The cards are directly in the body of the page. If they have an element around "
+                             "them, paste that element too."));
         setGiven();
         setCards();
         setLanguage();
         reportPictures();
         if (found_.loose > 0)
-            caution("Some text is not inside an element of its own and was not imported (" +
-                    counted(static_cast<std::size_t>(found_.loose), "piece") +
-                    "). Put it into an element on the page, or type it in the Words panel.");
+            caution(
+                wording::sayCount("Some text is not inside an element of its own and was not imported (%n "
+                                  "piece). Put it into an "
+                                  "element on the page, or type it in the Words panel.",
+                                  "Some text is not inside an element of its own and was not imported (%n "
+                                  "pieces). Put it into an "
+                                  "element on the page, or type it in the Words panel.",
+                                  static_cast<std::size_t>(found_.loose)));
         return isSound() ? std::optional(std::move(adopted_)) : std::nullopt;
     }
 
@@ -91,7 +95,8 @@ private:
     /// `chosen` for a role that the person gave a selector for, else `guessed`.
     [[nodiscard]] std::string originOf(const std::string& role) const {
         const bool chosen = std::ranges::find(page_.choices, role, &RoleChoice::role) != page_.choices.end();
-        return chosen ? "chosen" : "guessed";
+        //: A selector of a role
+        return chosen ? wording::say("chosen") : wording::say("guessed");
     }
     [[nodiscard]] const Tree& tree() const { return found_.kept.tree; }
 
@@ -124,9 +129,10 @@ private:
         }
         Derived derived = maker.derived(nodes);
         if (!derived.exact)
-            caution("The selector " + inQuotes(derived.selector) + " for " + role +
-                    " also selects other elements. Choose a selector for " + role +
-                    ", or add a class on the page.");
+            caution(wording::say(
+                "The selector %1 for %2 also selects other elements. Choose a selector for %2, or "
+                "add a class on the page.",
+                {inQuotes(derived.selector), project::roleName(role)}));
         return std::move(derived.selector);
     }
 
@@ -144,13 +150,15 @@ private:
         const NodeId row = found_.kept.row;
         given.selectors.emplace_back("row",
                                      row == found_.classElement ? "" : selectorFor(maker, "row", {row}));
-        found("Row: " + described(row) + " with " + counted(found_.cards.size(), "card") + " (" +
-              originOf("row") + ").");
+        found(wording::sayCount("Row: %1 with %n card (%2).", "Row: %1 with %n cards (%2).",
+                                found_.cards.size(), {described(row), originOf("row")}));
         for (const auto& [role, nodes] : nodesByRole()) {
             given.selectors.emplace_back(role, selectorFor(maker, role, nodes));
-            found(capitalised(role) + ": " + counted(nodes.size(), "element") + " with the selector " +
-                  inQuotes(given.selectors.back().second) + "; the first is " + described(nodes.front()) +
-                  " (" + originOf(role) + ").");
+            found(wording::sayCount(
+                "%1: %n element with the selector %2; the first is %3 (%4).",
+                "%1: %n elements with the selector %2; the first is %3 (%4).", nodes.size(),
+                {capitalised(project::roleName(role)), inQuotes(given.selectors.back().second),
+                 described(nodes.front()), originOf(role)}));
         }
         adopted_.project.row().given = std::move(given);
     }
@@ -176,7 +184,8 @@ private:
                 if (part.role == "heading" && !hasLevel && tag.size() == 2 && tag[0] == 'h') {
                     adopted_.project.row().headingLevel = tag[1] - '0';
                     hasLevel = true;
-                    found("Heading level: " + std::to_string(adopted_.project.row().headingLevel) + ".");
+                    found(wording::say("Heading level: %1.",
+                                       {std::to_string(adopted_.project.row().headingLevel)}));
                 }
             }
         }
@@ -213,22 +222,25 @@ private:
     }
 
     void reportPictures() {
-        const auto one = [](const std::vector<std::string>& names) { return names.size() == 1; };
         if (!missing_.empty())
-            caution((one(missing_) ? "The picture file " : "The picture files ") + project::listed(missing_) +
-                    (one(missing_) ? " is not saved with the page. Put it"
-                                   : " are not saved with the page. Put them") +
-                    " into the folder of the project.");
+            caution(wording::sayCount(
+                "The picture file %1 is not saved with the page. Put it into the folder of the project.",
+                "The picture files %1 are not saved with the page. Put them into the folder of the project.",
+                missing_.size(), {project::listed(missing_)}));
         if (!unnamed_.empty())
-            caution(counted(unnamed_.size(), "picture") + " on the page " +
-                    (one(unnamed_) ? "has no src with a file name. Save a picture file for it"
-                                   : "have no src with a file name. Save a picture file for each") +
-                    " in the folder of the project, named " + project::listed(unnamed_) +
-                    (one(unnamed_) ? ", or choose another picture." : ", or choose other pictures."));
+            caution(
+                wording::sayCount("%n picture on the page has no src with a file name. Save a picture file "
+                                  "for it in the folder of "
+                                  "the project, named %1, or choose another picture.",
+                                  "%n pictures on the page have no src with a file name. Save a picture file "
+                                  "for each in the folder "
+                                  "of the project, named %1, or choose other pictures.",
+                                  unnamed_.size(), {project::listed(unnamed_)}));
         if (!sizeless_.empty())
-            caution((one(sizeless_) ? "The size of the picture " : "The sizes of the pictures ") +
-                    project::listed(sizeless_) + (one(sizeless_) ? " is" : " are") +
-                    " not known. Tenter assumes an aspect ratio of 3/2.");
+            caution(wording::sayCount(
+                "The size of the picture %1 is not known. Tenter assumes an aspect ratio of 3/2.",
+                "The sizes of the pictures %1 are not known. Tenter assumes an aspect ratio of 3/2.",
+                sizeless_.size(), {project::listed(sizeless_)}));
     }
 
     void setLanguage() {
@@ -246,10 +258,10 @@ private:
             adopted_.project.rightToLeft = *direction == "rtl";
             hasDirection = true;
         }
-        if (hasLanguage) found("Language: " + adopted_.project.language + ".");
+        if (hasLanguage) found(wording::say("Language: %1.", {adopted_.project.language}));
         if (hasDirection)
-            found(std::string("Direction: ") +
-                  (adopted_.project.rightToLeft ? "right to left." : "left to right."));
+            found(adopted_.project.rightToLeft ? wording::say("Direction: right to left.")
+                                               : wording::say("Direction: left to right."));
     }
 
     // The result must be a project that can be opened.
@@ -287,7 +299,7 @@ NodeId rowOnPage(const Tree& page, const FoundRow& found) {
 /// Puts the root size and, if `container`, the container of a theme into a page.
 void setPage(const ThemePage& around, bool container, project::Page& page, Report& report) {
     around.into(page, container);
-    report.found.push_back("Root font size: " + units::px(around.rootSize()) + ".");
+    report.found.push_back(wording::say("Root font size: %1.", {units::px(around.rootSize())}));
     // A row without the elements around it says nothing about its container, so the project's stays.
     if (container) report.found.push_back(around.containerSentence());
 }
@@ -303,16 +315,16 @@ void measure(ThemePage& around, const std::string& html, const Browse& browse, R
     const std::optional<std::string> posted = browse(html);
     const auto measured = posted ? readMeasured(*posted) : std::nullopt;
     if (!measured) {
-        report.cautions.emplace_back(
-            "The page could not be measured in a browser. What the CSS says was imported.");
+        report.cautions.push_back(
+            wording::say("The page could not be measured in a browser. What the CSS says was imported."));
         return;
     }
     if (correct(around, *measured)) return;
     around.cautions.clear();
     around.notes.clear();
     around.unread.clear();
-    report.found.emplace_back(
-        "A browser confirms the container and the root font size at every whole viewport width.");
+    report.found.push_back(wording::say(
+        "A browser confirms the container and the root font size at every whole viewport width."));
 }
 
 }  // namespace
@@ -327,7 +339,8 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     std::optional<FoundRow> found = findRow(whole, project, file, page.choices, problems);
     if (!found) return std::nullopt;
     Report report;
-    if (characters.encoding != "UTF-8") report.found.push_back("Encoding: " + characters.encoding + ".");
+    if (characters.encoding != "UTF-8")
+        report.found.push_back(wording::say("Encoding: %1.", {characters.encoding}));
     const Tree keptTree = found->kept.tree;
     const NodeId classElement = found->classElement;
     std::vector<PageSheet> sheets;
@@ -354,13 +367,14 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     if (given.unread.size() > project::mostUnread) given.unread.resize(project::mostUnread);
     if (theme.empty()) {
         // A row without its stylesheets says nothing about its theme, so the project's theme stays.
-        report.found.push_back(given.theme.empty()
-                                   ? "Theme: no CSS that affects the row was found."
-                                   : "Theme: the page has no CSS that affects the row; the theme "
-                                     "in the project stays.");
+        report.found.push_back(
+            given.theme.empty()
+                ? wording::say("Theme: no CSS that affects the row was found.")
+                : wording::say("Theme: the page has no CSS that affects the row; the theme in "
+                               "the project stays."));
         if (page.theme && !isBlank(*page.theme))
-            report.cautions.emplace_back(
-                "No rule of the theme's CSS affects the row. Check that it is the right CSS.");
+            report.cautions.push_back(
+                wording::say("No rule of the theme's CSS affects the row. Check that it is the right CSS."));
     }
     if (around) {
         setPage(*around, !page.theme || hasContainer(keptTree, classElement), adopted->project.page, report);

@@ -9,6 +9,7 @@
 #include "markup/page_grid.h"
 #include "markup/page_lines.h"
 #include "project/wording.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -27,8 +28,11 @@ std::string tagInWords(const Node& node) {
 
 }  // namespace
 
-void PageBoxes::say(NodeId node, const std::string& what) {
-    cautions_.insert("The " + tagInWords(tree_[node]) + " " + where_ + " " + what + ". " + advice_);
+void PageBoxes::say(NodeId node, std::string_view what, std::string_view declaration) {
+    const std::string subject = wording::say(subject_, {tagInWords(tree_[node])});
+    //: A sentence, and what to do about it
+    cautions_.insert(
+        wording::say("%1. %2", {wording::say(what, {subject, declaration}), wording::say(advice_)}));
 }
 
 /// Says of a property with its value where it is set: `max-width: 60vh (look.css:12)`.
@@ -37,15 +41,16 @@ std::string PageBoxes::written(NodeId node, const std::string& property) {
     std::string text = property + ": " + (value.size() > 80 ? value.substr(0, 80) + "…" : value);
     const css::Applying* winner = styles_.winner(node, property);
     if (winner == nullptr || winner->origin == css::Origin::Browser) return text;
-    if (winner->rule == nullptr) return text + " (in its style attribute)";
+    if (winner->rule == nullptr) return wording::say("%1 (in its style attribute)", {text});
     const std::string name =
         winner->rule->source < sheetNames_.size() ? sheetNames_[winner->rule->source] : "";
     const std::string line = std::to_string(winner->rule->line);
-    return text + (name.empty() ? " (line " + line + " of a style element)" : " (" + name + ":" + line + ")");
+    return name.empty() ? wording::say("%1 (line %2 of a style element)", {text, line})
+                        : wording::say("%1 (%2)", {text, name + ":" + line});
 }
 
 void PageBoxes::sayUnsupported(NodeId node, const std::string& property) {
-    say(node, "has " + written(node, property) + ", which is not supported");
+    say(node, wording::noted("%1 has %2, which is not supported"), written(node, property));
 }
 
 /// A length; 0 for keywords, and, with a caution, for what is not read.
@@ -61,14 +66,15 @@ void PageBoxes::sayWhatMoves(NodeId node) {
     const std::string columns = styles_.value(node, "column-count");
     const std::string columnWidth = styles_.value(node, "column-width");
     if (!isIn(columns, {"", "auto"}) || !isIn(columnWidth, {"", "auto"}))
-        say(node, "has columns, so the width that it gives the row is not known");
+        say(node, wording::noted("%1 has columns, so the width that it gives the row is not known"));
     if (!isIn(styles_.value(node, "zoom"), {"", "1", "normal", "100%"})) sayUnsupported(node, "zoom");
     if (!isIn(styles_.value(node, "writing-mode"), {"", "horizontal-tb", "lr", "lr-tb", "rl"}))
         sayUnsupported(node, "writing-mode");
     // A scrollbar of the page is known, that of another element is not. CSS Overflow 3 § 3.3.
     const bool isPage = tree_[node].parent == noNode || node == tree_.body();
     if (!isPage && styles_.value(node, "overflow-y") == "scroll")
-        say(node, "has " + written(node, "overflow-y") + ", so a scrollbar can take room from the row");
+        say(node, wording::noted("%1 has %2, so a scrollbar can take room from the row"),
+            written(node, "overflow-y"));
     for (const char* property : {"scale", "rotate"})
         if (!isIn(styles_.value(node, property), {"", "none"})) sayUnsupported(node, property);
 }
@@ -102,11 +108,11 @@ PageBox PageBoxes::contentBox(const std::vector<NodeId>& chain, NodeId row) {
     if (parent == noNode) return box;
     if (context == Context::Grid) {
         if (const std::optional<PageBox> cell = cellOf(box, row, parent)) return *cell;
-        say(parent, "is a grid whose columns depend on their content");
+        say(parent, wording::noted("%1 is a grid whose columns depend on their content"));
     }
     const bool wraps = styles_.value(parent, "flex-wrap").starts_with("wrap");
     if (context == Context::FlexRow && !wraps && inFlow(parent).size() > 1)
-        say(parent, "puts the row beside other elements in a flex container");
+        say(parent, wording::noted("%1 puts the row beside other elements in a flex container"));
     if (context == Context::Table) return inAnonymousCell(box, row, parent);
     return box;
 }
@@ -208,7 +214,8 @@ std::optional<Line> PageBoxes::sizeOf(NodeId node, const std::string& property, 
         if (styles_.problems.size() > problems)
             sayUnsupported(node, property);
         else if (isIn(value, {"min-content", "max-content", "fit-content"}))
-            say(node, "has " + written(node, property) + ", so its width depends on its content");
+            say(node, wording::noted("%1 has %2, so its width depends on its content"),
+                written(node, property));
         return std::nullopt;
     }
     if (styles_.value(node, "box-sizing") != "border-box") return size;
@@ -291,7 +298,8 @@ double PageBoxes::inLine(NodeId node, NodeId parent) {
         const std::string display = isText ? "" : styles_.value(child, "display");
         const bool isInline = isText ? !isBlank(tree_[child].text)
                                      : isIn(display, {"", "inline"}) || display.starts_with("inline-");
-        if (isInline) say(node, "is in a line with other content, so its place is not known");
+        if (isInline)
+            say(node, wording::noted("%1 is in a line with other content, so its place is not known"));
     }
     const std::string align = styles_.value(parent, "text-align");
     const bool rightToLeft = styles_.value(parent, "direction") == "rtl";
@@ -305,7 +313,7 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
     const std::string position = styles_.value(node, "position");
     if (isIn(position, {"absolute", "fixed"})) {
         if (const std::optional<PageBox> box = outOfFlow(node, position == "fixed")) return *box;
-        say(node, "has position: " + position + ", so its place is not known");
+        say(node, wording::noted("%1 has %2, so its place is not known"), "position: " + position);
     } else if (context == Context::FlexRow) {
         return inFlexRow(outer, node, parent);
     } else if (context == Context::Grid) {
@@ -329,16 +337,16 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
         if (isIn(align, {"", "auto"})) align = styles_.value(parent, "align-items");
         alignment = alignmentOf(align);
         const bool stretches = isIn(align, {"", "normal", "stretch"}) && !edges.autoLeft && !edges.autoRight;
-        if (!content && !stretches) say(node, "is only as wide as its content");
+        if (!content && !stretches) say(node, wording::noted("%1 is only as wide as its content"));
     }
-    if (!content && shrinks) say(node, "is only as wide as its content");
+    if (!content && shrinks) say(node, wording::noted("%1 is only as wide as its content"));
     if (!content)
         content = outer.width - edges.marginLeft - edges.marginRight - edges.insideLeft - edges.insideRight;
     content = limited(node, *content, outer.width, edges);
     if (floats) {
         const bool toRight = floating == "right" || floating == "inline-end";
         const std::optional<Line> beside = besideFloats(node, outer, *content, edges, toRight);
-        if (!beside) say(node, "floats next to other elements, so its place is not known");
+        if (!beside) say(node, wording::noted("%1 floats next to other elements, so its place is not known"));
         const Line room = outer.width - beside.value_or(Line{});
         PageBox free{toRight ? outer.left : outer.left + beside.value_or(Line{}), room};
         return placed(free, node, *content, edges, toRight ? 1 : 0);
@@ -439,7 +447,7 @@ std::optional<PageBox> PageBoxes::cellOf(const PageBox& outer, NodeId node, Node
 
 PageBox PageBoxes::inGrid(const PageBox& outer, NodeId node, NodeId parent) {
     const std::optional<PageBox> found = cellOf(outer, node, parent);
-    if (!found) say(node, "is in a grid whose columns depend on their content");
+    if (!found) say(node, wording::noted("%1 is in a grid whose columns depend on their content"));
     const PageBox cell = found.value_or(outer);
     const Edges edges = edgesOf(node, cell.width);
     std::optional<Line> content = sizeOf(node, "width", cell.width, edges);
@@ -447,7 +455,7 @@ PageBox PageBoxes::inGrid(const PageBox& outer, NodeId node, NodeId parent) {
     if (isIn(align, {"", "auto"})) align = styles_.value(parent, "justify-items");
     const bool stretches =
         isIn(align, {"", "normal", "stretch", "legacy"}) && !edges.autoLeft && !edges.autoRight;
-    if (!content && !stretches) say(node, "is only as wide as its content");
+    if (!content && !stretches) say(node, wording::noted("%1 is only as wide as its content"));
     if (!content)
         content = cell.width - edges.marginLeft - edges.marginRight - edges.insideLeft - edges.insideRight;
     return placed(cell, node, limited(node, *content, cell.width, edges), edges, alignmentOf(align));

@@ -10,6 +10,7 @@
 
 #include "css/cascade.h"
 #include "markup/tree.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -44,9 +45,10 @@ public:
     /// The number of columns of a grid container with that content width; empty if it is not known.
     std::optional<std::size_t> columnsOf(NodeId grid, const css::Line& width);
     /// Sentences are about an element "around the row"; this names other elements and what to do.
-    void setSubject(std::string where, std::string advice) {
-        where_ = std::move(where);
-        advice_ = std::move(advice);
+    /// `subject` names an element, %1, such as `The %1 around the row`.
+    void setSubject(std::string_view subject, std::string_view advice) {
+        subject_ = subject;
+        advice_ = advice;
     }
 
 private:
@@ -111,7 +113,8 @@ private:
     [[nodiscard]] double alignmentOf(const std::string& value) const;
     [[nodiscard]] double at(const css::Line& line) const { return line.atZero + line.perPx * middle_; }
     [[nodiscard]] css::Line lengthOf(NodeId node, const std::string& property, const css::Line& percentage);
-    void say(NodeId node, const std::string& what);
+    /// Adds the caution `what` about an element, %1, and `declaration`, %2.
+    void say(NodeId node, std::string_view what, std::string_view declaration = {});
     void sayUnsupported(NodeId node, const std::string& property);
     void sayWhatMoves(NodeId node);
     [[nodiscard]] std::string written(NodeId node, const std::string& property);
@@ -123,8 +126,8 @@ private:
     const std::vector<std::string>& sheetNames_;
     /// The padding box of the nearest element around that positioned elements refer to.
     PageBox containing_;
-    std::string where_ = "around the row";
-    std::string advice_ = "Check the container in the project.";
+    std::string_view subject_ = wording::noted("The %1 around the row");
+    std::string_view advice_ = wording::noted("Check the container in the project.");
 };
 
 }  // namespace tenter::markup

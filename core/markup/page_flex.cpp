@@ -7,6 +7,7 @@
 #include "css/math.h"
 #include "markup/page_boxes.h"
 #include "markup/page_lines.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -130,14 +131,15 @@ PageBox PageBoxes::inFlexRow(const PageBox& outer, NodeId node, NodeId parent) {
     const bool isAlone = line.size() == 1;
     if (!std::ranges::all_of(line,
                              [&](const Item& item) { return item.isKnown || (isAlone && item.grow > 0); }))
-        say(node, "is in a flex container next to elements whose width depends on their content");
+        say(node, wording::noted(
+                      "%1 is in a flex container next to elements whose width depends on their content"));
     if (isAlone && !line.front().isKnown) {
         line.front().base = line.front().size = limited(node, outer.width - around, outer.width, edges);
     } else {
         // Shares of what is missing are straight lines only if the sizes are in the same ratio at all widths.
         const bool shrinks = at(room) < at(totalOf(line)) - sameSize;
         if (shrinks && !shrinksEvenly(line))
-            say(node, "is in a flex container that is too narrow for its elements");
+            say(node, wording::noted("%1 is in a flex container that is too narrow for its elements"));
         resolve(line, room, outer.width);
     }
     const Line free = room - totalOf(line);

@@ -10,6 +10,7 @@
 #include "markup/keep.h"
 #include "markup/print.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -120,9 +121,12 @@ struct Difference {
         any = true;
     }
     [[nodiscard]] std::string sentence(const std::string& property) const {
-        return "The browser's " + property + " differs from the theme's CSS as Tenter reads it, from " +
-               units::figure(from) + " to " + units::px(to) + ": at " + units::px(from) + " it is " +
-               units::px(measured) + ", not " + units::px(expected) + ". Tenter imported what was measured.";
+        return wording::say(
+            "The browser's %1 differs from the theme's CSS as Tenter reads it, from %2 to %3: at %4 it is "
+            "%5, "
+            "not %6. Tenter imported what was measured.",
+            {property, units::figure(from), units::px(to), units::px(from), units::px(measured),
+             units::px(expected)});
     }
 };
 
@@ -232,9 +236,9 @@ bool correct(ThemePage& theme, const std::vector<MeasuredPage>& measured) {
     theme.cautions.clear();
     theme.notes.clear();
     theme.unread.clear();
-    if (content.any) theme.cautions.push_back(content.sentence("width of the container"));
-    if (left.any) theme.cautions.push_back(left.sentence("position of the container"));
-    if (root.any) theme.cautions.push_back(root.sentence("root font size"));
+    if (content.any) theme.cautions.push_back(content.sentence(wording::say("width of the container")));
+    if (left.any) theme.cautions.push_back(left.sentence(wording::say("position of the container")));
+    if (root.any) theme.cautions.push_back(root.sentence(wording::say("root font size")));
     if (!exact) theme.unread.push_back(inexactPlace());
     theme.cautions.insert(theme.cautions.end(), theme.unread.begin(), theme.unread.end());
     return true;

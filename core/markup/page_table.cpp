@@ -4,6 +4,7 @@
 #include "css/longhands.h"
 #include "markup/page_boxes.h"
 #include "markup/page_lines.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -69,7 +70,7 @@ std::optional<Line> PageBoxes::cellBefore(const PageBox& outer, NodeId node, Nod
 PageBox PageBoxes::inAnonymousCell(const PageBox& outer, NodeId row, NodeId parent) {
     for (const NodeId child : inFlow(parent))
         if (child != row && styles_.value(child, "display").starts_with("table-"))
-            say(parent, "is a table of which the row is a cell");
+            say(parent, wording::noted("%1 is a table of which the row is a cell"));
     const Line spacing = spacingOf(tableOf(parent));
     return {outer.left + spacing, outer.width - 2.0 * spacing};
 }
@@ -81,7 +82,7 @@ PageBox PageBoxes::inTable(const PageBox& outer, NodeId node, NodeId parent) {
     Line width;
     const std::optional<Line> before = cellBefore(outer, node, parent, width);
     if (!before) {
-        say(node, "is in a table whose columns depend on their content");
+        say(node, wording::noted("%1 is in a table whose columns depend on their content"));
         return outer;
     }
     const Line content = width - edges.insideLeft - edges.insideRight;

@@ -11,6 +11,7 @@
 #include "markup/matching.h"
 #include "markup/picture_file.h"
 #include "project/wording.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -109,9 +110,9 @@ private:
         if (!found.isThere || std::filesystem::file_size(file, error) > largestSheet || error) {
             // The sheet stays as an empty one: a saved page keeps the number of its sheets.
             cautions_.push_back(
-                "The stylesheet " + project::inQuotes(address) +
-                " is not saved with the page, so its rules for the row are not known. Save the page "
-                "with its files, or give the CSS of the theme.");
+                wording::say("The stylesheet %1 is not saved with the page, so its rules for the row are not "
+                             "known. Save the page with its files, or give the CSS of the theme.",
+                             {project::inQuotes(address)}));
             return;
         }
         std::ifstream stream(file, std::ios::binary);

@@ -15,6 +15,7 @@
 #include "project/rules.h"
 #include "project/wording.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::markup {
 
@@ -93,11 +94,11 @@ public:
                      rules_.sheetOf(applying.origin).conditionsOf(*applying.rule))
                     if (condition->kind == css::ConditionKind::Media && css::dependsOnHeight(condition->text))
                         cautions_.insert(
-                            "The <" + tree_[node].name + "> around the row has " +
-                            applying.declaration->property + " under the media condition " +
-                            project::inQuotes(condition->text) +
-                            ", which depends on the height of the window. Check the container in the "
-                            "project.");
+                            wording::say("The <%1> around the row has %2 under the media condition %3, which "
+                                         "depends on the height of the window. Check the container in the "
+                                         "project.",
+                                         {tree_[node].name, applying.declaration->property,
+                                          project::inQuotes(condition->text)}));
             }
     }
 
@@ -141,8 +142,10 @@ private:
     Line rootOf(css::Styles& styles, std::set<std::string>& cautions) {
         const Line size = styles.fontSize(chain_.front());
         if (!styles.problems.empty())
-            cautions.insert("The root font size of the page is " + styles.value(chain_.front(), "font-size") +
-                            ", which is not supported. Assumed: 16\u00A0px. Set it in the project.");
+            cautions.insert(
+                wording::say("The root font size of the page is %1, which is not supported. Assumed: "
+                             "16\u00A0px. Set it in the project.",
+                             {styles.value(chain_.front(), "font-size")}));
         return size;
     }
 
@@ -372,8 +375,9 @@ std::vector<ThemeRange> rangesOf(const std::vector<PagePiece>& pieces, bool& exa
 }
 
 std::string inexactPlace() {
-    return "The content of an element around the row is wider than this element at some viewport widths. "
-           "Tenter shows the row with less width there.";
+    return wording::say(
+        "The content of an element around the row is wider than this element at some viewport "
+        "widths. Tenter shows the row with less width there.");
 }
 
 ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, double narrowest, double widest,
@@ -393,9 +397,9 @@ ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, doubl
     if (!exact) page.cautions.push_back(inexactPlace());
     page.unread = page.cautions;
     if (reader.usesFonts())
-        page.notes.emplace_back(
-            "The theme has lengths in ch, ex, cap or ic around the row. They depend on the font. Tenter "
-            "assumes the fonts of this computer.");
+        page.notes.push_back(wording::say(
+            "The theme has lengths in ch, ex, cap or ic around the row. They depend on the font. "
+            "Tenter assumes the fonts of this computer."));
     page.breakpoints = reader.breakpoints();
     return page;
 }
@@ -406,23 +410,27 @@ double ThemePage::rootSize() const {
 
 std::string ThemePage::containerSentence() const {
     const project::Container& wide = container();
-    std::string sentence = cautions.empty() ? "Container: " : "Container (assumed): ";
-    sentence +=
-        inWords(wide.width) + (wide.width.unit() == Unit::Percent ? " of the viewport width" : " wide");
-    if (!wide.maxWidth.isNone()) sentence += ", at most " + inWords(wide.maxWidth);
-    if (wide.addedWidth > 0) sentence += ", and " + units::px(wide.addedWidth);
+    const std::string width = inWords(wide.width);
+    std::string facts = wide.width.unit() == Unit::Percent ? wording::say("%1 of the viewport width", {width})
+                                                           : wording::say("%1 wide", {width});
+    //: A list of facts about the container of a page
+    const auto add = [&](const std::string& fact) { facts = wording::say("%1, %2", {facts, fact}); };
+    if (!wide.maxWidth.isNone()) add(wording::say("at most %1", {inWords(wide.maxWidth)}));
+    if (wide.addedWidth > 0) add(wording::say("and %1", {units::px(wide.addedWidth)}));
     const std::optional<Length>& left = wide.padding.left;
     const std::optional<Length>& right = wide.padding.right;
     if (left && left == right) {
-        sentence += ", padding " + inWords(*left) + " on each side";
+        add(wording::say("padding %1 on each side", {inWords(*left)}));
     } else {
-        if (left) sentence += ", padding " + inWords(*left) + " on the left";
-        if (right) sentence += ", padding " + inWords(*right) + " on the right";
+        if (left) add(wording::say("padding %1 on the left", {inWords(*left)}));
+        if (right) add(wording::say("padding %1 on the right", {inWords(*right)}));
     }
     if (ranges.size() > 1)
-        sentence += "; the theme changes it or the root font size at " + std::to_string(ranges.size() - 1) +
-                    (ranges.size() == 2 ? " viewport width" : " viewport widths");
-    return sentence + ".";
+        facts = wording::sayCount("%1; the theme changes it or the root font size at %n viewport width",
+                                  "%1; the theme changes it or the root font size at %n viewport widths",
+                                  ranges.size() - 1, {facts});
+    return cautions.empty() ? wording::say("Container: %1.", {facts})
+                            : wording::say("Container (assumed): %1.", {facts});
 }
 
 }  // namespace tenter::markup

@@ -27,6 +27,9 @@ std::string roleName(const std::string& role) {
     if (role == "heading") return wording::say("heading");
     if (role == "body") return wording::say("body");
     if (role == "button") return wording::say("button");
+    if (role == "picture") return wording::say("picture");
+    if (role == "card") return wording::say("card");
+    if (role == "row") return wording::say("row");
     return role;
 }
 

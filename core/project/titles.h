@@ -16,7 +16,7 @@ std::string titleOf(const Variant& variant);
 std::string quotedTitle(const Project& project, std::size_t variant);
 /// The whole viewport widths of a band inside the project's range, and its columns: `591–930 px (2 columns)`.
 std::string bandTitle(const Project& project, const Variant& variant, std::size_t band);
-/// A role in a sentence: `heading`.
+/// A role of text, or `picture`, `card` or `row`, in a sentence: `heading`.
 std::string roleName(const std::string& role);
 /// `1 column`, `3 columns`.
 std::string columnsLabel(int columns);

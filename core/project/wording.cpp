@@ -70,6 +70,14 @@ std::string listed(const std::vector<std::string>& words) {
     return text;
 }
 
+std::string warning(std::string_view sentence) {
+    return wording::say("Warning: %1", {sentence});
+}
+
+bool isWarning(std::string_view line) {
+    return line.starts_with(warning(""));
+}
+
 std::string nearest(std::string_view word, const std::vector<std::string>& known) {
     if (word.size() > longest) return {};
     std::string best;

@@ -8,6 +8,7 @@
 #include "start/page_gaps.h"
 #include "start/page_piece.h"
 #include "units/scan.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -48,8 +49,17 @@ private:
     [[nodiscard]] std::string value(NodeId node, const std::string& property) const {
         return context_.styles.value(node, property);
     }
-    void note(const std::string& key, NodeId node, const std::string& property, const std::string& meaning) {
-        context_.notes.add(key, context_.notes.written(context_.styles, node, property) + meaning);
+    /// Adds the sentence `meaning`, in which %1 is the declaration of the property.
+    void note(const std::string& key, NodeId node, const std::string& property, std::string_view meaning) {
+        context_.notes.add(key,
+                           wording::say(meaning, {context_.notes.written(context_.styles, node, property)}));
+    }
+    /// The same for a role.
+    void noteOf(const std::string& role, const std::string& key, NodeId node, const std::string& property,
+                std::string_view meaning) {
+        context_.notes.add(
+            role + key,
+            wording::say(meaning, {context_.notes.writtenOf(role, context_.styles, node, property)}));
     }
     [[nodiscard]] bool isInline(NodeId node) const {
         const std::string display = value(node, "display");
@@ -61,14 +71,15 @@ private:
         const std::string background = value(card_, "background-color");
         card.background = colourAmong(background).value_or(Colour{0, 0, 0, 0});
         if (background.find("gradient") != std::string::npos || background.find("url(") != std::string::npos)
-            note("card background", card_, "background-color",
-                 ": the picture or gradient behind the card is not in the project.");
+            note("card-background", card_, "background-color",
+                 wording::noted("%1: the picture or gradient behind the card is not in the project."));
         card.border.width = Length();
         card.border.colour = Colour{0, 0, 0, 0};
         const Line top = borderAt(context_, card_, "top");
         if (!hasEvenBorder(context_, card_))
-            note("card border", card_, "border-top-width",
-                 ": the borders of the card's sides differ. The project has that of the top on every side.");
+            note("card-border", card_, "border-top-width",
+                 wording::noted("%1: the borders of the card's sides differ. The project has that of the top "
+                                "on every side."));
         if (!context_.isSame(top, {})) {
             card.border.width =
                 lengths_.nearest(top, {value(card_, "border-top-width")}, card_, "border-top-width", false);
@@ -77,20 +88,24 @@ private:
             if (!found && colour.find("currentcolor") != std::string::npos)
                 found = colourAmong(value(card_, "color")).value_or(Colour{0, 0, 0, 255});
             if (!found)
-                note("card border colour", card_, "border-top-color", " is a colour that cannot be read.");
+                note("card-border-colour", card_, "border-top-color",
+                     wording::noted("%1 is a colour that cannot be read."));
             card.border.colour = found.value_or(Colour{0, 0, 0, 255});
             const std::string style = value(card_, "border-top-style");
             if (style != "solid")
-                note("card border style", card_, "border-top-style", ": Tenter draws a solid border.");
+                note("card-border-style", card_, "border-top-style",
+                     wording::noted("%1: Tenter draws a solid border."));
         }
         card.radius = radiusAt(context_, card_, lengths_);
         card.direction = project::Direction::Stacked;
         card.linked = false;
         for (const char* property : {"background-color", "border-top-color", "box-shadow", "transform"})
             if (context_.hovered.value(card_, property) != value(card_, property))
-                context_.notes.add(std::string("card hover ") + property,
-                                   "card: " + context_.notes.written(context_.hovered, card_, property) +
-                                       " under the pointer is not in the project.");
+                context_.notes.add(
+                    std::string("card-hover-") + property,
+                    wording::say(
+                        "%1 under the pointer is not in the project.",
+                        {context_.notes.writtenOf(wording::say("card"), context_.hovered, card_, property)}));
     }
 
     /// CSS Backgrounds 3 § 6. The first outer shadow.
@@ -108,7 +123,8 @@ private:
             first += c;
         }
         if (first.size() < text.size())
-            note("card shadows", card_, "box-shadow", ": the project has the first shadow only.");
+            note("card-shadows", card_, "box-shadow",
+                 wording::noted("%1: the project has the first shadow only."));
         std::vector<Length> lengths;
         bool isInner = false;
         for (const std::string& word : css::valueParts(first)) {
@@ -120,7 +136,8 @@ private:
             }
         }
         if (isInner || lengths.size() < 2) {
-            note("card shadow", card_, "box-shadow", ": this shadow is not in the project.");
+            note("card-shadow", card_, "box-shadow",
+                 wording::noted("%1: this shadow is not in the project."));
             shadow.colour = Colour{0, 0, 0, 0};
             return;
         }
@@ -248,14 +265,15 @@ private:
         const PageBox column = boxOf(text, shared + 1).border;
         if (context_.at(column.left) < context_.at(sum(slot.left, slot.width)) - 0.1) {
             note("beside", parent, "flex-direction",
-                 ": Tenter places a picture beside the text at its start only.");
+                 wording::noted("%1: Tenter places a picture beside the text at its start only."));
             return;
         }
         for (const std::string& sentence : cautions)
-            context_.notes.add("beside " + sentence, sentence);
+            context_.notes.add("beside-" + sentence, sentence);
         if (value(parent, "align-items").find("center") != std::string::npos)
-            note("beside middle", parent, "align-items",
-                 ": the text is in the middle of the card on the page. In the project it starts at the top.");
+            note("beside-middle", parent, "align-items",
+                 wording::noted("%1: the text is in the middle of the card on the page. In the project it "
+                                "starts at the top."));
         setBeside(common, slot, column, parts[1], shared, picture.back());
     }
 
@@ -268,9 +286,8 @@ private:
         card.pictureShare = Length::percent(share * 100);
         if (!context_.isSame(slot.width, {inner_.atZero * share, inner_.perPx * share}))
             note("share", picture, "width",
-                 ": Tenter gives a picture beside the text a share of the card's width. The share is exact "
-                 "at one "
-                 "viewport width of each band.");
+                 wording::noted("%1: Tenter gives a picture beside the text a share of the card's width. The "
+                                "share is exact at one viewport width of each band."));
         // From the picture to the text: the distance in the line, and what is inside the element of the text.
         Inset before;
         before.width = column.width;
@@ -285,8 +302,9 @@ private:
         std::vector<std::string> written = common.writtenLeft;
         card.padding.left = lengths_.nearest(distance, written, card_, "padding-left");
         if (!*card.bleed && !context_.isSame(slot.left, distance))
-            note("beside distance", card_, "padding-left",
-                 ": Tenter uses one distance on both sides of the picture: that from the edge of the card.");
+            note("beside-distance", card_, "padding-left",
+                 wording::noted("%1: Tenter uses one distance on both sides of the picture: that from the "
+                                "edge of the card."));
         content_ = less(inner_, sum(start, common.right));
     }
 
@@ -387,19 +405,17 @@ private:
              {"color", "font-weight", "font-family", "text-transform", "background-color"})
             for (const NodeId node : nodes->nodes)
                 if (value(node, property) != value(nodes->nodes.front(), property))
-                    context_.notes.add(
-                        role + property + " alike",
-                        role + ": " + context_.notes.written(context_.styles, node, property) +
-                            ": some elements of this role differ. Tenter uses the value of the "
-                            "first.");
+                    noteOf(
+                        role, std::string(property) + "-alike", node, property,
+                        wording::noted("%1: some elements of this role differ. Tenter uses the value of the "
+                                       "first."));
         for (const NodeId node : nodes->nodes)
             if (!context_.isSame(context_.styles.fontSize(node),
                                  context_.styles.fontSize(nodes->nodes.front())))
-                context_.notes.add(
-                    role + " sizes",
-                    role + ": " + context_.notes.written(context_.styles, node, "font-size") +
-                        ": some elements of this role have another size. Tenter uses the size of "
-                        "the first.");
+                noteOf(role, "-sizes", node, "font-size",
+                       wording::noted(
+                           "%1: some elements of this role have another size. Tenter uses the size of "
+                           "the first."));
     }
 
     void sayNarrow(const GivenPart& part, const std::string& role, const Inset& inset) {
@@ -409,21 +425,16 @@ private:
         const bool isReached = most ? context_.at(*most) < context_.at(inset.width) - 0.02
                                     : !written.empty() && written != "none";
         if (isReached)
-            context_.notes.add(role + "max-width",
-                               role + ": " + context_.notes.written(context_.styles, part.node, "max-width") +
-                                   ": Tenter has no maximum width for text. The text fills the card.");
+            noteOf(role, "max-width", part.node, "max-width",
+                   wording::noted("%1: Tenter has no maximum width for text. The text fills the card."));
         const std::string wrap = value(part.node, "white-space");
         if (wrap == "nowrap")
-            context_.notes.add(role + "white-space",
-                               role + ": " +
-                                   context_.notes.written(context_.styles, part.node, "white-space") +
-                                   ": Tenter breaks this text into lines.");
+            noteOf(role, "white-space", part.node, "white-space",
+                   wording::noted("%1: Tenter breaks this text into lines."));
         const std::string clamp = value(part.node, "-webkit-line-clamp");
         if (!clamp.empty() && clamp != "none")
-            context_.notes.add(role + "clamp",
-                               role + ": " +
-                                   context_.notes.written(context_.styles, part.node, "-webkit-line-clamp") +
-                                   ": Tenter shows the whole text.");
+            noteOf(role, "clamp", part.node, "-webkit-line-clamp",
+                   wording::noted("%1: Tenter shows the whole text."));
     }
 
     static std::optional<Ratio> ratioIn(std::string text) {
@@ -442,10 +453,9 @@ private:
     Ratio ratioOf(const Line& width, const Line& height, NodeId node, const std::string& property) {
         const double ratio = context_.at(width) / std::max(0.001, context_.at(height));
         if (!context_.isSame(width, {height.atZero * ratio, height.perPx * ratio}))
-            note("picture height", node, property,
-                 ": Tenter gives a picture an aspect ratio instead of a height. The ratio is exact at one "
-                 "viewport "
-                 "width of each band.");
+            note("picture-height", node, property,
+                 wording::noted("%1: Tenter gives a picture an aspect ratio instead of a height. The ratio "
+                                "is exact at one viewport width of each band."));
         return {std::round(ratio * 1000) / 1000, 1};
     }
 
@@ -494,8 +504,8 @@ private:
                 break;
         }
         if (isFixed && fit != "cover" && !fit.empty())
-            note("picture fit", part.node, "object-fit",
-                 ": Tenter crops the picture so that it covers its box.");
+            note("picture-fit", part.node, "object-fit",
+                 wording::noted("%1: Tenter crops the picture so that it covers its box."));
         sayNarrowPicture(part, width);
     }
 
@@ -504,14 +514,15 @@ private:
         const auto size = context_.styles.length(part.node, "width", width, "auto");
         const bool isNarrower = size && context_.at(*size) < context_.at(width) - 0.5;
         if (isNarrower)
-            note("picture width", part.node, "width", ": Tenter makes pictures as wide as their card.");
+            note("picture-width", part.node, "width",
+                 wording::noted("%1: Tenter makes pictures as wide as their card."));
         if (!own.empty() && own != "auto") return;
         const std::string* attribute = context_.row.tree[part.node].find("width");
         const auto natural = attribute == nullptr ? std::nullopt : units::scanNumber(*attribute);
         if (natural && natural->value < context_.at(width) - 0.5)
-            note(
-                "picture width", part.node, "max-width",
-                ": some pictures are narrower than their card on the page. In the project they are as wide.");
+            note("picture-width", part.node, "max-width",
+                 wording::noted("%1: some pictures are narrower than their card on the page. In the project "
+                                "they are as wide."));
     }
 
     [[nodiscard]] bool holdsOnly(NodeId wrapper, NodeId picture) const {

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "project/titles.h"
 #include "start/page_fonts.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -58,9 +60,10 @@ public:
         }
         if (best.conflicts > 0)
             context_.notes.add(
-                "gaps of parts",
-                "margin: the distances between parts on the page depend on which parts follow "
-                "each other. In the project each role has one margin, so some distances differ.");
+                "gaps-of-parts",
+                wording::say(
+                    "margin: the distances between parts on the page depend on which parts follow each "
+                    "other. In the project each role has one margin, so some distances differ."));
         put(best, reading);
     }
 
@@ -195,11 +198,12 @@ private:
             ++shared;
         const NodeId parent = shared == 0 ? card.node : one[shared - 1];
         if (isFlexRow(parent))
-            context_.notes.add("side by side",
-                               "display: " + above.role + " and " + below.role +
-                                   " are side by side on the page (" +
-                                   context_.notes.written(context_.styles, parent, "display") +
-                                   "). In the project parts stand below each other.");
+            context_.notes.add(
+                "side-by-side",
+                wording::say("display: %1 and %2 are side by side on the page (%3). In the project "
+                             "parts stand below each other.",
+                             {project::roleName(above.role), project::roleName(below.role),
+                              context_.notes.written(context_.styles, parent, "display")}));
         const Edge bottom = edgeOf({one.begin() + static_cast<std::ptrdiff_t>(shared), one.end()}, "bottom");
         const Edge top = edgeOf({other.begin() + static_cast<std::ptrdiff_t>(shared), other.end()}, "top");
         Gap gap{above.role, below.role, sum(bottom.fixed, top.fixed), false};

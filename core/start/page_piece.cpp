@@ -6,8 +6,10 @@
 
 #include "css/ascii.h"
 #include "markup/theme.h"
+#include "project/titles.h"
 #include "project/wording.h"
 #include "units/quantities.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -18,7 +20,12 @@ using units::Unit;
 void PageNotes::add(const std::string& key, std::string sentence) {
     if (std::ranges::find(keys_, key) != keys_.end()) return;
     keys_.push_back(key);
-    sentences_.push_back("Warning: " + std::move(sentence));
+    sentences_.push_back(project::warning(sentence));
+}
+
+std::string PageNotes::writtenOf(const std::string& role, css::Styles& styles, markup::NodeId node,
+                                 const std::string& property) const {
+    return wording::say("%1: %2", {project::roleName(role), written(styles, node, property)});
 }
 
 std::string PageNotes::written(css::Styles& styles, markup::NodeId node, const std::string& property) const {
@@ -26,10 +33,10 @@ std::string PageNotes::written(css::Styles& styles, markup::NodeId node, const s
     std::string text = property + (value.empty() ? "" : ": " + value.substr(0, 80));
     const css::Applying* winner = styles.winner(node, property);
     if (winner == nullptr || winner->origin == css::Origin::Browser) return text;
-    if (winner->rule == nullptr) return text + " (style attribute)";
+    if (winner->rule == nullptr) return wording::say("%1 (style attribute)", {text});
     std::string where(markup::originOfRule(theme_, winner->rule->line));
     if (where.empty()) where = winner->rule->selectorText;
-    return text + " (" + where + ")";
+    return wording::say("%1 (%2)", {text, where});
 }
 
 std::string PageNotes::spelled(const std::string& family) const {
@@ -94,10 +101,12 @@ Length LengthFinder::nearest(const Line& line, const std::vector<std::string>& w
     if (found && (negative || found->value() >= 0)) return *found;
     const double size = std::round(context_.at(line) * 100) / 100;
     const Length near = Length::px(negative ? size : std::max(0.0, size));
-    context_.notes.add(property + std::to_string(node),
-                       context_.notes.written(context_.styles, node, property) +
-                           " is a length that Tenter does not have. It uses " + units::px(near.value()) +
-                           ", which is the length at " + units::px(std::round(context_.middle())) + ".");
+    context_.notes.add(
+        property + std::to_string(node),
+        wording::say("%1 is a length that Tenter does not have. It uses %2, which is the length at "
+                     "%3.",
+                     {context_.notes.written(context_.styles, node, property), units::px(near.value()),
+                      units::px(std::round(context_.middle()))}));
     return near;
 }
 
@@ -106,9 +115,9 @@ Line lengthAt(const PieceContext& context, markup::NodeId node, const std::strin
     const std::size_t problems = context.styles.problems.size();
     const auto length = context.styles.length(node, property, percentage, "0");
     if (!length && context.styles.problems.size() > problems)
-        context.notes.add(
-            property + std::to_string(node),
-            context.notes.written(context.styles, node, property) + " cannot be read. The project has 0.");
+        context.notes.add(property + std::to_string(node),
+                          wording::say("%1 cannot be read. The project has 0.",
+                                       {context.notes.written(context.styles, node, property)}));
     return length.value_or(Line{});
 }
 

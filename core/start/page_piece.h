@@ -22,6 +22,9 @@ public:
     /// Of the sentences with the same `key` the first stays.
     void add(const std::string& key, std::string sentence);
     /// `padding-left: calc(1rem + 1vw) (look.css:12)`, with the rule that sets it.
+    /// The same after the name of a role: `body: font-weight: 500 (look.css:12)`.
+    [[nodiscard]] std::string writtenOf(const std::string& role, css::Styles& styles, markup::NodeId node,
+                                        const std::string& property) const;
     [[nodiscard]] std::string written(css::Styles& styles, markup::NodeId node,
                                       const std::string& property) const;
     /// The name as the page spells it. Values are in lower case, in which CSS compares families.

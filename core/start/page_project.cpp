@@ -8,9 +8,11 @@
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/validate.h"
+#include "project/wording.h"
 #include "solve/columns.h"
 #include "start/new_row.h"
 #include "start/page_look.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -24,7 +26,7 @@ const char* const placeholderClass = "row-to-import";
 
 project::Project emptyProject(const std::string& className) {
     project::Project project;
-    project.name = "Imported row";
+    project.name = wording::say("Imported row");
     project::Variant variant;
     variant.className = className;
     variant.bands.emplace_back();
@@ -101,8 +103,8 @@ bool isSoundWithout(PageProject& made) {
         const auto named = settingNamed(made.project, refused.front().place);
         project::Problems ignored;
         if (!named || !project::setSetting(*named->first, named->second, nullptr, ignored)) return false;
-        made.report.push_back("Warning: " + named->second + " of the page is not in the project. " +
-                              refused.front().what);
+        made.report.push_back(project::warning(
+            wording::say("%1 of the page is not in the project. %2", {named->second, refused.front().what})));
     }
     return false;
 }
@@ -142,8 +144,8 @@ PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore
     PageProject usual{emptyProject(className), {}};
     usual.project.name = project.name;
     usual.project.row().name = project.row().name;
-    usual.report.emplace_back(
-        "Warning: The settings of the page were not imported, because a project cannot have them.");
+    usual.report.push_back(project::warning(
+        wording::say("The settings of the page were not imported, because a project cannot have them.")));
     return usual;
 }
 
@@ -156,7 +158,7 @@ std::optional<markup::Adopted> newProjectFrom(const markup::PageToAdopt& page, t
 }
 
 std::vector<std::string> withLook(std::vector<std::string> report, const std::vector<std::string>& look) {
-    const auto isFinding = [](const std::string& line) { return !line.starts_with("Warning: "); };
+    const auto isFinding = [](const std::string& line) { return !project::isWarning(line); };
     report.insert(std::ranges::find_if(report, isFinding), look.begin(), look.end());
     return report;
 }

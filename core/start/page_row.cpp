@@ -5,6 +5,7 @@
 
 #include "start/page_colours.h"
 #include "start/page_piece.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -30,7 +31,8 @@ public:
           reading_(reading),
           boxes_(context.row.tree, context.styles, context.middle(), cautions_, noNames_),
           row_(context.row.row) {
-        boxes_.setSubject("of the row", "Check the columns in the project.");
+        boxes_.setSubject(wording::noted("The %1 of the row"),
+                          wording::noted("Check the columns in the project."));
     }
 
     PageBox read() {
@@ -85,10 +87,11 @@ private:
     void sayUnequal(std::size_t card) {
         const NodeId node = context_.row.cards[card].node;
         const bool isSpan = !context_.styles.value(node, "grid-column-start").empty();
-        context_.notes.add("unequal", std::string(isSpan ? "grid-column" : "width") + ": card " +
-                                          std::to_string(card + 1) +
-                                          " has another width than the first at some viewport widths. In the "
-                                          "project all cards of a row are equally wide.");
+        context_.notes.add(
+            "unequal",
+            wording::say("%1: card %2 has another width than the first at some viewport widths. In "
+                         "the project all cards of a row are equally wide.",
+                         {isSpan ? "grid-column" : "width", std::to_string(card + 1)}));
     }
 
     [[nodiscard]] std::vector<std::string> writtenOf(const std::vector<NodeId>& nodes,
@@ -145,11 +148,11 @@ private:
             return;
         }
         // Wider than its content by a padding on one side.
-        context_.notes.add("row width",
-                           context_.notes.written(context_.styles, row_, "width") + ", " +
-                               context_.notes.written(context_.styles, row_, "margin-left") +
-                               ": Tenter cannot place the row there at every width. It uses the nearest "
-                               "place.");
+        context_.notes.add(
+            "row-width", wording::say("%1, %2: Tenter cannot place the row there at every width. It uses the "
+                                      "nearest place.",
+                                      {context_.notes.written(context_.styles, row_, "width"),
+                                       context_.notes.written(context_.styles, row_, "margin-left")}));
         setPadding(Length::px(std::max(0.0, std::round(context_.at(leftSpace) * 100) / 100)),
                    Length::px(std::max(0.0, std::round(context_.at(rightSpace) * 100) / 100)));
     }
@@ -245,9 +248,9 @@ private:
                  i < std::min<std::size_t>(static_cast<std::size_t>(columns), cards_.size()); ++i)
                 if (!context_.isSame(less(cards_[i].left, sum(cards_[i - 1].left, cards_[i - 1].width)),
                                      gap_))
-                    context_.notes.add("gaps",
-                                       "The gaps between the cards of the page are not equal. The "
-                                       "project has the first.");
+                    context_.notes.add(
+                        "gaps", wording::say("The gaps between the cards of the page are not equal. The "
+                                             "project has the first."));
             // A percentage is of the content of the row, which is here that of the columns.
             Line content = cards_.front().width;
             for (int i = 1; i < columns; ++i)
@@ -293,10 +296,11 @@ private:
             colourAmong(context_.styles.value(row_, "background-color")).value_or(units::Colour{0, 0, 0, 0});
         for (const char* side : {"top", "right", "bottom", "left"})
             if (!context_.isSame(borderAt(context_, row_, side), {}))
-                context_.notes.add("row border",
-                                   "border-" + std::string(side) +
-                                       ": the row of the page has a border. A project has none; "
-                                       "its width is in the padding.");
+                context_.notes.add(
+                    "row-border",
+                    wording::say("%1: the row of the page has a border. A project has none; its "
+                                 "width is in the padding.",
+                                 {"border-" + std::string(side)}));
         const std::string align = context_.styles.value(row_, "justify-content");
         if (align == "center" && reading_.settings.row.columns > 1 &&
             cards_.size() % static_cast<std::size_t>(*reading_.settings.row.columns) != 0 &&
@@ -307,12 +311,12 @@ private:
         const bool stretches =
             (display == "grid" || display == "flex") && isIn(items, {"", "normal", "stretch"});
         if (!stretches && *reading_.settings.row.columns > 1)
-            context_.notes.add("heights",
-                               (display == "grid" || display == "flex"
-                                    ? context_.notes.written(context_.styles, row_, "align-items")
-                                    : "display") +
-                                   ": cards of one line have different heights on the page. In the project "
-                                   "they are as tall as the tallest.");
+            context_.notes.add(
+                "heights", wording::say("%1: cards of one line have different heights on the page. In the "
+                                        "project they are as tall as the tallest.",
+                                        {display == "grid" || display == "flex"
+                                             ? context_.notes.written(context_.styles, row_, "align-items")
+                                             : "display"}));
     }
 
     const PieceContext& context_;

@@ -8,6 +8,7 @@
 #include "start/page_colours.h"
 #include "start/page_fonts.h"
 #include "start/page_piece.h"
+#include "wording/say.h"
 
 namespace tenter::start {
 
@@ -51,9 +52,11 @@ private:
     [[nodiscard]] std::string value(const std::string& property) const {
         return context_.styles.value(node_, property);
     }
-    void note(const std::string& property, const std::string& meaning) const {
-        context_.notes.add(role_ + property,
-                           role_ + ": " + context_.notes.written(context_.styles, node_, property) + meaning);
+    /// Adds the sentence `meaning`, in which %1 is the declaration of the property.
+    void note(const std::string& property, std::string_view meaning) const {
+        context_.notes.add(
+            role_ + property,
+            wording::say(meaning, {context_.notes.writtenOf(role_, context_.styles, node_, property)}));
     }
 
     /// A colour; that of the text for `currentcolor`. What cannot be read is reported.
@@ -64,9 +67,10 @@ private:
             return colour(styles, "color");
         const bool isOther = text.find('(') != std::string::npos;
         if (isOther && text.find("gradient") != std::string::npos)
-            note(property, " is not a colour. The project has no background there.");
+            note(property, wording::noted("%1 is not a colour. The project has no background there."));
         else if (isOther && text.find("url(") == std::string::npos)
-            note(property, " is a colour in a notation that is not supported. Set it in the project.");
+            note(property, wording::noted(
+                               "%1 is a colour in a notation that is not supported. Set it in the project."));
         return std::nullopt;
     }
 
@@ -76,7 +80,7 @@ private:
         if (const auto weight = weightIn(value("font-weight")))
             style_.weight = *weight;
         else
-            note("font-weight", " cannot be read.");
+            note("font-weight", wording::noted("%1 cannot be read."));
         const std::string slant = value("font-style");
         style_.slant = slant.starts_with("italic") || slant.starts_with("oblique") ? project::Slant::Italic
                                                                                    : project::Slant::Normal;
@@ -87,7 +91,8 @@ private:
         style_.letterCase = letters == "uppercase"    ? project::LetterCase::Uppercase
                             : letters == "capitalize" ? project::LetterCase::Capitalize
                                                       : project::LetterCase::None;
-        if (letters == "lowercase") note("text-transform", ": a project has no lower case.");
+        if (letters == "lowercase")
+            note("text-transform", wording::noted("%1: a project has no lower case."));
         readAlignment();
         style_.wrap = value("text-wrap").find("balance") != std::string::npos ? project::Wrap::Balance
                                                                               : project::Wrap::Wrap;
@@ -97,7 +102,8 @@ private:
                               : breaks == "break-word" ? project::OverflowWrap::BreakWord
                                                        : project::OverflowWrap::Normal;
         style_.hyphens = value("hyphens") == "none" ? project::Hyphens::None : project::Hyphens::Manual;
-        if (value("hyphens") == "auto") note("hyphens", ": a project hyphenates only at soft hyphens.");
+        if (value("hyphens") == "auto")
+            note("hyphens", wording::noted("%1: a project hyphenates only at soft hyphens."));
         style_.keepLines = 0;
         style_.follow = project::Follow::Viewport;
     }
@@ -110,7 +116,8 @@ private:
                        : atEnd                                   ? project::Align::End
                                                                  : project::Align::Start;
         if (align == "justify")
-            note("text-align", ": Tenter does not justify text. It aligns the text at the start.");
+            note("text-align",
+                 wording::noted("%1: Tenter does not justify text. It aligns the text at the start."));
     }
 
     Length spacing(const std::string& property) const {
@@ -159,22 +166,21 @@ private:
         style_.padding = {side("padding-top"), side("padding-right"), side("padding-bottom"),
                           side("padding-left")};
         if (isInline && isInLine() && !(style_.padding.top->isZero() && style_.padding.bottom->isZero())) {
-            note("padding-top",
-                 " of an element in a line takes no room on the page. The project has no padding above and "
-                 "below it.");
+            note("padding-top", wording::noted("%1 of an element in a line takes no room on the page. The "
+                                               "project has no padding above and below it."));
             style_.padding.top = style_.padding.bottom = Length();
         }
         style_.background = colour(context_.styles, "background-color").value_or(Colour{0, 0, 0, 0});
         const std::string grow = context_.styles.value(node_, "flex-grow");
         if (!grow.empty() && grow != "0" && !style_.background->isTransparent())
-            note("flex-grow",
-                 ": the background fills the free room of the card on the page, in the project "
-                 "only the text.");
+            note("flex-grow", wording::noted("%1: the background fills the free room of the card on the "
+                                             "page, in the project only the text."));
         style_.border.width = Length();
         style_.border.colour = Colour{0, 0, 0, 0};
         const Line top = borderAt(context_, node_, "top");
         if (!hasEvenBorder(context_, node_)) {
-            note("border-bottom-width", ": the borders of the sides differ. Tenter draws no border.");
+            note("border-bottom-width",
+                 wording::noted("%1: the borders of the sides differ. Tenter draws no border."));
         } else if (!context_.isSame(top, {})) {
             style_.border.width =
                 lengths_.nearest(top, {value("border-top-width")}, node_, "border-top-width", false);
@@ -200,9 +206,10 @@ private:
                                         : over("border-top-color", style_.border.colour);
         for (const char* property : {"transform", "box-shadow", "text-decoration", "opacity"})
             if (context_.hovered.value(node_, property) != value(property))
-                context_.notes.add(role_ + property + " hover",
-                                   role_ + ": " + context_.notes.written(context_.hovered, node_, property) +
-                                       " under the pointer is not in the project.");
+                context_.notes.add(
+                    role_ + property + "-hover",
+                    wording::say("%1 under the pointer is not in the project.",
+                                 {context_.notes.writtenOf(role_, context_.hovered, node_, property)}));
     }
 
     const PieceContext& context_;
@@ -229,12 +236,12 @@ Length radiusAt(const PieceContext& context, NodeId node, const LengthFinder& le
         std::ranges::all_of(parts, [&](const std::string& part) { return part == parts.front(); });
     if (!isEven)
         context.notes.add(property + std::to_string(node),
-                          context.notes.written(context.styles, node, property) +
-                              ": the corners differ. The project has the radius of the first.");
+                          wording::say("%1: the corners differ. The project has the radius of the first.",
+                                       {context.notes.written(context.styles, node, property)}));
     if (parts.front().find('%') != std::string::npos) {
         context.notes.add(property + std::to_string(node),
-                          context.notes.written(context.styles, node, property) +
-                              ": Tenter has no percentages for corners. It uses 999\u00A0px.");
+                          wording::say("%1: Tenter has no percentages for corners. It uses 999\u00A0px.",
+                                       {context.notes.written(context.styles, node, property)}));
         return Length::px(999);
     }
     const auto line = context.styles.lengthOf(node, parts.front(), Line{});

@@ -487,7 +487,9 @@
     </message>
     <message>
         <source>%1, %2</source>
-        <extracomment>The start of a list, and its next entry</extracomment>
+        <extracomment>A list of facts about the container of a page
+----------
+The start of a list, and its next entry</extracomment>
         <translation>%1, %2</translation>
     </message>
     <message>
@@ -2255,6 +2257,500 @@ A role, and a condition: body at least 15 px</extracomment>
         <source>Remedy %1: %2. %3</source>
         <extracomment>The number of a remedy, what it changes, and its effect</extracomment>
         <translation>Abhilfe %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>Check the container in the project.</source>
+        <translation>Den Container im Projekt prüfen.</translation>
+    </message>
+    <message>
+        <source>Text of this %1</source>
+        <translation>Beispieltext (%1)</translation>
+    </message>
+    <message>
+        <source>The value “%1” of %2 of the %3 is not set in the project.</source>
+        <translation>Der Wert „%1“ von %2 (%3) ist im Projekt nicht gesetzt.</translation>
+    </message>
+    <message>
+        <source>The value “%1” of %2 of the %3 is “%4” in the project.</source>
+        <translation>Der Wert „%1“ von %2 (%3) ist im Projekt „%4“.</translation>
+    </message>
+    <message>
+        <source>The picture “%1” is embedded in the page and was left out. Add it under Pictures.</source>
+        <translation>Das Bild „%1“ ist in die Seite eingebettet und wurde weggelassen. Es unter „Bilder“ hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The picture file %1 was not found beside the page.</source>
+        <translation>Die Bilddatei %1 wurde neben der Seite nicht gefunden.</translation>
+    </message>
+    <message>
+        <source>The stylesheet has no texts and pictures: the card has placeholder texts.</source>
+        <translation>Das Stylesheet hat keine Texte und Bilder: die Karte hat Platzhaltertexte.</translation>
+    </message>
+    <message>
+        <source>The value “%1” of %2 of the %3 was not understood.</source>
+        <translation>Der Wert „%1“ von %2 (%3) wurde nicht verstanden.</translation>
+    </message>
+    <message>
+        <source>The row on the page does not have the class of a variant. Tenter added %1 to the imported markup. Add it to the row in the CMS, too.</source>
+        <translation>Die Reihe auf der Seite hat nicht die Klasse einer Variante. Tenter hat %1 im importierten Markup hinzugefügt. Sie auch im CMS zur Reihe hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The cards are directly in the body of the page. If they have an element around them, paste that element too.</source>
+        <translation>Die Karten stehen unmittelbar im body der Seite. Wenn ein Element sie umgibt, auch dieses Element einfügen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some text is not inside an element of its own and was not imported (%n piece). Put it into an element on the page, or type it in the Words panel.</source>
+        <comment>Some text is not inside an element of its own and was not imported (%n pieces). Put it into an element on the page, or type it in the Words panel.</comment>
+        <translation>
+            <numerusform>Etwas Text steht in keinem eigenen Element und wurde nicht importiert (%n Stück). Ihn auf der Seite in ein Element setzen oder unter „Wörter“ eingeben.</numerusform>
+            <numerusform>Etwas Text steht in keinem eigenen Element und wurde nicht importiert (%n Stücke). Ihn auf der Seite in ein Element setzen oder unter „Wörter“ eingeben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <extracomment>A selector of a role</extracomment>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>guessed</source>
+        <translation>vermutet</translation>
+    </message>
+    <message>
+        <source>The selector %1 for %2 also selects other elements. Choose a selector for %2, or add a class on the page.</source>
+        <translation>Der Selektor %1 für %2 wählt auch andere Elemente aus. Einen Selektor für %2 wählen oder auf der Seite eine Klasse hinzufügen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Row: %1 with %n card (%2).</source>
+        <comment>Row: %1 with %n cards (%2).</comment>
+        <translation>
+            <numerusform>Reihe: %1 mit %n Karte (%2).</numerusform>
+            <numerusform>Reihe: %1 mit %n Karten (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n element with the selector %2; the first is %3 (%4).</source>
+        <comment>%1: %n elements with the selector %2; the first is %3 (%4).</comment>
+        <translation>
+            <numerusform>%1: %n Element mit dem Selektor %2; das erste ist %3 (%4).</numerusform>
+            <numerusform>%1: %n Elemente mit dem Selektor %2; das erste ist %3 (%4).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Heading level: %1.</source>
+        <translation>Überschriftenebene: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The picture file %1 is not saved with the page. Put it into the folder of the project.</source>
+        <comment>The picture files %1 are not saved with the page. Put them into the folder of the project.</comment>
+        <translation>
+            <numerusform>Die Bilddatei %1 ist nicht mit der Seite gespeichert. Sie in den Ordner des Projekts legen.</numerusform>
+            <numerusform>Die Bilddateien %1 sind nicht mit der Seite gespeichert. Sie in den Ordner des Projekts legen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picture on the page has no src with a file name. Save a picture file for it in the folder of the project, named %1, or choose another picture.</source>
+        <comment>%n pictures on the page have no src with a file name. Save a picture file for each in the folder of the project, named %1, or choose other pictures.</comment>
+        <translation>
+            <numerusform>%n Bild auf der Seite hat kein src mit einem Dateinamen. Im Ordner des Projekts eine Bilddatei namens %1 dafür speichern oder ein anderes Bild wählen.</numerusform>
+            <numerusform>%n Bilder auf der Seite haben kein src mit einem Dateinamen. Im Ordner des Projekts für jedes eine Bilddatei speichern, mit den Namen %1, oder andere Bilder wählen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The size of the picture %1 is not known. Tenter assumes an aspect ratio of 3/2.</source>
+        <comment>The sizes of the pictures %1 are not known. Tenter assumes an aspect ratio of 3/2.</comment>
+        <translation>
+            <numerusform>Die Größe des Bildes %1 ist nicht bekannt. Tenter nimmt ein Seitenverhältnis von 3/2 an.</numerusform>
+            <numerusform>Die Größen der Bilder %1 sind nicht bekannt. Tenter nimmt ein Seitenverhältnis von 3/2 an.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Language: %1.</source>
+        <translation>Sprache: %1.</translation>
+    </message>
+    <message>
+        <source>Direction: right to left.</source>
+        <translation>Schreibrichtung: von rechts nach links.</translation>
+    </message>
+    <message>
+        <source>Direction: left to right.</source>
+        <translation>Schreibrichtung: von links nach rechts.</translation>
+    </message>
+    <message>
+        <source>Root font size: %1.</source>
+        <translation>Wurzel-Schriftgröße: %1.</translation>
+    </message>
+    <message>
+        <source>The page could not be measured in a browser. What the CSS says was imported.</source>
+        <translation>Die Seite konnte nicht in einem Browser gemessen werden. Importiert wurde, was das CSS angibt.</translation>
+    </message>
+    <message>
+        <source>A browser confirms the container and the root font size at every whole viewport width.</source>
+        <translation>Ein Browser bestätigt den Container und die Wurzel-Schriftgröße bei jeder ganzen Viewport-Breite.</translation>
+    </message>
+    <message>
+        <source>Encoding: %1.</source>
+        <translation>Zeichencodierung: %1.</translation>
+    </message>
+    <message>
+        <source>Theme: no CSS that affects the row was found.</source>
+        <translation>Theme: kein CSS gefunden, das auf die Reihe wirkt.</translation>
+    </message>
+    <message>
+        <source>Theme: the page has no CSS that affects the row; the theme in the project stays.</source>
+        <translation>Theme: die Seite hat kein CSS, das auf die Reihe wirkt; das Theme im Projekt bleibt.</translation>
+    </message>
+    <message>
+        <source>No rule of the theme&apos;s CSS affects the row. Check that it is the right CSS.</source>
+        <translation>Keine Regel im CSS des Themes wirkt auf die Reihe. Prüfen, ob es das richtige CSS ist.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <extracomment>A sentence, and what to do about it</extracomment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1 (in its style attribute)</source>
+        <translation>%1 (im eigenen style-Attribut)</translation>
+    </message>
+    <message>
+        <source>%1 (line %2 of a style element)</source>
+        <translation>%1 (Zeile %2 eines style-Elements)</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which is not supported</source>
+        <translation>%1 hat %2, was nicht unterstützt wird</translation>
+    </message>
+    <message>
+        <source>%1 has columns, so the width that it gives the row is not known</source>
+        <translation>%1 hat Spalten, daher ist die Breite für die Reihe nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 has %2, so a scrollbar can take room from the row</source>
+        <translation>%1 hat %2, daher kann ein Scrollbalken der Reihe Platz nehmen</translation>
+    </message>
+    <message>
+        <source>%1 is a grid whose columns depend on their content</source>
+        <translation>%1 ist ein Raster, dessen Spalten vom Inhalt abhängen</translation>
+    </message>
+    <message>
+        <source>%1 puts the row beside other elements in a flex container</source>
+        <translation>%1 stellt die Reihe in einem Flex-Container neben andere Elemente</translation>
+    </message>
+    <message>
+        <source>%1 has %2, so its width depends on its content</source>
+        <translation>%1 hat %2, daher hängt die Breite vom Inhalt ab</translation>
+    </message>
+    <message>
+        <source>%1 is in a line with other content, so its place is not known</source>
+        <translation>%1 steht in einer Zeile mit anderem Inhalt, daher ist die Lage nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 has %2, so its place is not known</source>
+        <translation>%1 hat %2, daher ist die Lage nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 is only as wide as its content</source>
+        <translation>%1 ist nur so breit wie der Inhalt</translation>
+    </message>
+    <message>
+        <source>%1 floats next to other elements, so its place is not known</source>
+        <translation>%1 steht als Float neben anderen Elementen, daher ist die Lage nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 is in a grid whose columns depend on their content</source>
+        <translation>%1 steht in einem Raster, dessen Spalten vom Inhalt abhängen</translation>
+    </message>
+    <message>
+        <source>The %1 around the row</source>
+        <translation>%1 um die Reihe</translation>
+    </message>
+    <message>
+        <source>%1 is in a flex container next to elements whose width depends on their content</source>
+        <translation>%1 steht in einem Flex-Container neben Elementen, deren Breite vom Inhalt abhängt</translation>
+    </message>
+    <message>
+        <source>%1 is in a flex container that is too narrow for its elements</source>
+        <translation>%1 steht in einem Flex-Container, der für seine Elemente zu schmal ist</translation>
+    </message>
+    <message>
+        <source>The browser&apos;s %1 differs from the theme&apos;s CSS as Tenter reads it, from %2 to %3: at %4 it is %5, not %6. Tenter imported what was measured.</source>
+        <translation>Im Browser weicht ein Wert (%1) von dem ab, was Tenter im CSS des Themes liest, von %2 bis %3: bei %4 ist er %5, nicht %6. Tenter hat den gemessenen Wert importiert.</translation>
+    </message>
+    <message>
+        <source>width of the container</source>
+        <translation>Breite des Containers</translation>
+    </message>
+    <message>
+        <source>position of the container</source>
+        <translation>Lage des Containers</translation>
+    </message>
+    <message>
+        <source>root font size</source>
+        <translation>Wurzel-Schriftgröße</translation>
+    </message>
+    <message>
+        <source>%1 is a table of which the row is a cell</source>
+        <translation>%1 ist eine Tabelle, deren Zelle die Reihe ist</translation>
+    </message>
+    <message>
+        <source>%1 is in a table whose columns depend on their content</source>
+        <translation>%1 steht in einer Tabelle, deren Spalten vom Inhalt abhängen</translation>
+    </message>
+    <message>
+        <source>The stylesheet %1 is not saved with the page, so its rules for the row are not known. Save the page with its files, or give the CSS of the theme.</source>
+        <translation>Das Stylesheet %1 ist nicht mit der Seite gespeichert, daher sind seine Regeln für die Reihe nicht bekannt. Die Seite mit ihren Dateien speichern oder das CSS des Themes angeben.</translation>
+    </message>
+    <message>
+        <source>The &lt;%1&gt; around the row has %2 under the media condition %3, which depends on the height of the window. Check the container in the project.</source>
+        <translation>&lt;%1&gt; um die Reihe hat %2 unter der Medienbedingung %3, die von der Höhe des Fensters abhängt. Den Container im Projekt prüfen.</translation>
+    </message>
+    <message>
+        <source>The root font size of the page is %1, which is not supported. Assumed: 16&#xa0;px. Set it in the project.</source>
+        <translation>Die Wurzel-Schriftgröße der Seite ist %1, was nicht unterstützt wird. Angenommen: 16&#xa0;px. Sie im Projekt setzen.</translation>
+    </message>
+    <message>
+        <source>The content of an element around the row is wider than this element at some viewport widths. Tenter shows the row with less width there.</source>
+        <translation>Der Inhalt eines Elements um die Reihe ist bei manchen Viewport-Breiten breiter als dieses Element. Tenter zeigt die Reihe dort schmaler.</translation>
+    </message>
+    <message>
+        <source>The theme has lengths in ch, ex, cap or ic around the row. They depend on the font. Tenter assumes the fonts of this computer.</source>
+        <translation>Das Theme hat um die Reihe Längen in ch, ex, cap oder ic. Sie hängen von der Schrift ab. Tenter geht von den Schriften dieses Computers aus.</translation>
+    </message>
+    <message>
+        <source>%1 of the viewport width</source>
+        <translation>%1 der Viewport-Breite</translation>
+    </message>
+    <message>
+        <source>%1 wide</source>
+        <translation>%1 breit</translation>
+    </message>
+    <message>
+        <source>and %1</source>
+        <translation>dazu %1</translation>
+    </message>
+    <message>
+        <source>padding %1 on each side</source>
+        <translation>Innenabstand %1 auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>padding %1 on the left</source>
+        <translation>Innenabstand %1 links</translation>
+    </message>
+    <message>
+        <source>padding %1 on the right</source>
+        <translation>Innenabstand %1 rechts</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; the theme changes it or the root font size at %n viewport width</source>
+        <comment>%1; the theme changes it or the root font size at %n viewport widths</comment>
+        <translation>
+            <numerusform>%1; das Theme ändert ihn oder die Wurzel-Schriftgröße bei %n Viewport-Breite</numerusform>
+            <numerusform>%1; das Theme ändert ihn oder die Wurzel-Schriftgröße bei %n Viewport-Breiten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Container: %1.</source>
+        <translation>Container: %1.</translation>
+    </message>
+    <message>
+        <source>Container (assumed): %1.</source>
+        <translation>Container (angenommen): %1.</translation>
+    </message>
+    <message>
+        <source>card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>Warning: %1</source>
+        <translation>Warnung: %1</translation>
+    </message>
+    <message>
+        <source>%1: the picture or gradient behind the card is not in the project.</source>
+        <translation>%1: das Bild oder der Verlauf hinter der Karte ist nicht im Projekt.</translation>
+    </message>
+    <message>
+        <source>%1: the borders of the card&apos;s sides differ. The project has that of the top on every side.</source>
+        <translation>%1: die Rahmen der Seiten der Karte unterscheiden sich. Das Projekt hat den oberen auf jeder Seite.</translation>
+    </message>
+    <message>
+        <source>%1 is a colour that cannot be read.</source>
+        <translation>%1 ist eine nicht lesbare Farbe.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter draws a solid border.</source>
+        <translation>%1: Tenter zeichnet einen durchgezogenen Rahmen.</translation>
+    </message>
+    <message>
+        <source>%1 under the pointer is not in the project.</source>
+        <translation>%1 unter dem Zeiger ist nicht im Projekt.</translation>
+    </message>
+    <message>
+        <source>%1: the project has the first shadow only.</source>
+        <translation>%1: das Projekt hat nur den ersten Schatten.</translation>
+    </message>
+    <message>
+        <source>%1: this shadow is not in the project.</source>
+        <translation>%1: dieser Schatten ist nicht im Projekt.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter places a picture beside the text at its start only.</source>
+        <translation>%1: Tenter stellt ein Bild neben dem Text nur an dessen Anfang.</translation>
+    </message>
+    <message>
+        <source>%1: the text is in the middle of the card on the page. In the project it starts at the top.</source>
+        <translation>%1: der Text steht auf der Seite in der Mitte der Karte. Im Projekt beginnt er oben.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter gives a picture beside the text a share of the card&apos;s width. The share is exact at one viewport width of each band.</source>
+        <translation>%1: Tenter gibt einem Bild neben dem Text einen Anteil an der Kartenbreite. Der Anteil stimmt bei einer Viewport-Breite jedes Bereichs genau.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter uses one distance on both sides of the picture: that from the edge of the card.</source>
+        <translation>%1: Tenter verwendet auf beiden Seiten des Bildes einen Abstand: den zum Rand der Karte.</translation>
+    </message>
+    <message>
+        <source>%1: some elements of this role differ. Tenter uses the value of the first.</source>
+        <translation>%1: einige Elemente dieser Rolle weichen ab. Tenter verwendet den Wert des ersten.</translation>
+    </message>
+    <message>
+        <source>%1: some elements of this role have another size. Tenter uses the size of the first.</source>
+        <translation>%1: einige Elemente dieser Rolle haben eine andere Größe. Tenter verwendet die Größe des ersten.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter has no maximum width for text. The text fills the card.</source>
+        <translation>%1: Tenter kennt keine maximale Breite für Text. Der Text füllt die Karte.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter breaks this text into lines.</source>
+        <translation>%1: Tenter bricht diesen Text in Zeilen um.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter shows the whole text.</source>
+        <translation>%1: Tenter zeigt den ganzen Text.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter gives a picture an aspect ratio instead of a height. The ratio is exact at one viewport width of each band.</source>
+        <translation>%1: Tenter gibt einem Bild ein Seitenverhältnis statt einer Höhe. Das Verhältnis stimmt bei einer Viewport-Breite jedes Bereichs genau.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter crops the picture so that it covers its box.</source>
+        <translation>%1: Tenter beschneidet das Bild, damit es seine Box füllt.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter makes pictures as wide as their card.</source>
+        <translation>%1: Tenter macht Bilder so breit wie ihre Karte.</translation>
+    </message>
+    <message>
+        <source>%1: some pictures are narrower than their card on the page. In the project they are as wide.</source>
+        <translation>%1: einige Bilder sind auf der Seite schmaler als ihre Karte. Im Projekt sind sie gleich breit.</translation>
+    </message>
+    <message>
+        <source>margin: the distances between parts on the page depend on which parts follow each other. In the project each role has one margin, so some distances differ.</source>
+        <translation>margin: die Abstände zwischen Teilen hängen auf der Seite davon ab, welche Teile aufeinander folgen. Im Projekt hat jede Rolle einen Außenabstand, daher weichen einige Abstände ab.</translation>
+    </message>
+    <message>
+        <source>display: %1 and %2 are side by side on the page (%3). In the project parts stand below each other.</source>
+        <translation>display: %1 und %2 stehen auf der Seite nebeneinander (%3). Im Projekt stehen Teile untereinander.</translation>
+    </message>
+    <message>
+        <source>%1 (style attribute)</source>
+        <translation>%1 (style-Attribut)</translation>
+    </message>
+    <message>
+        <source>%1 is a length that Tenter does not have. It uses %2, which is the length at %3.</source>
+        <translation>%1 ist eine Länge, die Tenter nicht kennt. Verwendet wird %2, die Länge bei %3.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read. The project has 0.</source>
+        <translation>%1 ist nicht lesbar. Das Projekt hat 0.</translation>
+    </message>
+    <message>
+        <source>Imported row</source>
+        <translation>Importierte Reihe</translation>
+    </message>
+    <message>
+        <source>%1 of the page is not in the project. %2</source>
+        <translation>%1 der Seite ist nicht im Projekt. %2</translation>
+    </message>
+    <message>
+        <source>The settings of the page were not imported, because a project cannot have them.</source>
+        <translation>Die Einstellungen der Seite wurden nicht importiert, weil ein Projekt sie nicht haben kann.</translation>
+    </message>
+    <message>
+        <source>The %1 of the row</source>
+        <translation>%1 der Reihe</translation>
+    </message>
+    <message>
+        <source>Check the columns in the project.</source>
+        <translation>Die Spalten im Projekt prüfen.</translation>
+    </message>
+    <message>
+        <source>%1: card %2 has another width than the first at some viewport widths. In the project all cards of a row are equally wide.</source>
+        <translation>%1: Karte %2 hat bei manchen Viewport-Breiten eine andere Breite als die erste. Im Projekt sind alle Karten einer Reihe gleich breit.</translation>
+    </message>
+    <message>
+        <source>%1, %2: Tenter cannot place the row there at every width. It uses the nearest place.</source>
+        <translation>%1, %2: Tenter kann die Reihe nicht bei jeder Breite dorthin stellen. Verwendet wird die nächste Lage.</translation>
+    </message>
+    <message>
+        <source>The gaps between the cards of the page are not equal. The project has the first.</source>
+        <translation>Die Abstände zwischen den Karten der Seite sind ungleich. Das Projekt hat den ersten.</translation>
+    </message>
+    <message>
+        <source>%1: the row of the page has a border. A project has none; its width is in the padding.</source>
+        <translation>%1: die Reihe der Seite hat einen Rahmen. Ein Projekt hat keinen; seine Breite steckt im Innenabstand.</translation>
+    </message>
+    <message>
+        <source>%1: cards of one line have different heights on the page. In the project they are as tall as the tallest.</source>
+        <translation>%1: Karten einer Kartenzeile sind auf der Seite verschieden hoch. Im Projekt sind sie so hoch wie die höchste.</translation>
+    </message>
+    <message>
+        <source>%1 is not a colour. The project has no background there.</source>
+        <translation>%1 ist keine Farbe. Das Projekt hat dort keinen Hintergrund.</translation>
+    </message>
+    <message>
+        <source>%1 is a colour in a notation that is not supported. Set it in the project.</source>
+        <translation>%1 ist eine Farbe in einer nicht unterstützten Schreibweise. Sie im Projekt setzen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read.</source>
+        <translation>%1 ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>%1: a project has no lower case.</source>
+        <translation>%1: ein Projekt kennt keine Kleinschreibung.</translation>
+    </message>
+    <message>
+        <source>%1: a project hyphenates only at soft hyphens.</source>
+        <translation>%1: ein Projekt trennt nur an weichen Trennstrichen.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter does not justify text. It aligns the text at the start.</source>
+        <translation>%1: Tenter setzt keinen Blocksatz. Der Text wird am Anfang ausgerichtet.</translation>
+    </message>
+    <message>
+        <source>%1 of an element in a line takes no room on the page. The project has no padding above and below it.</source>
+        <translation>%1 eines Elements in einer Zeile nimmt auf der Seite keinen Platz ein. Das Projekt hat darüber und darunter keinen Innenabstand.</translation>
+    </message>
+    <message>
+        <source>%1: the background fills the free room of the card on the page, in the project only the text.</source>
+        <translation>%1: der Hintergrund füllt auf der Seite den freien Platz der Karte, im Projekt nur den Text.</translation>
+    </message>
+    <message>
+        <source>%1: the borders of the sides differ. Tenter draws no border.</source>
+        <translation>%1: die Rahmen der Seiten unterscheiden sich. Tenter zeichnet keinen Rahmen.</translation>
+    </message>
+    <message>
+        <source>%1: the corners differ. The project has the radius of the first.</source>
+        <translation>%1: die Ecken unterscheiden sich. Das Projekt hat den Radius der ersten.</translation>
+    </message>
+    <message>
+        <source>%1: Tenter has no percentages for corners. It uses 999&#xa0;px.</source>
+        <translation>%1: Tenter kennt keine Prozentwerte für Ecken. Verwendet werden 999&#xa0;px.</translation>
     </message>
 </context>
 </TS>

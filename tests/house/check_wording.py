@@ -21,7 +21,11 @@ from check_language import TOKEN, unescaped
 CONVERTED = ("core/checks/", "core/remedy/", "core/solve/", "core/sheet/", "core/project/titles.cpp",
              "core/units/quantities.cpp", "core/pictures/uploads.cpp", "core/emit/findings.cpp",
              "core/emit/key_figures.cpp", "core/start/new_row.cpp", "core/start/pieces.cpp",
-             "core/start/pasted_text.cpp", "core/intake/size_reading.cpp")
+             "core/start/pasted_text.cpp", "core/start/page_cards.cpp", "core/start/page_gaps.cpp",
+             "core/start/page_piece.cpp", "core/start/page_project.cpp", "core/start/page_row.cpp",
+             "core/start/page_text.cpp", "core/markup/adopt.cpp", "core/markup/page_boxes.cpp",
+             "core/markup/page_flex.cpp", "core/markup/page_table.cpp", "core/markup/theme_page.cpp",
+             "core/intake/size_reading.cpp")
 
 # Files and literals of those folders that stay as they are, with the reason.
 EXCEPTIONS = {
@@ -35,17 +39,15 @@ EXCEPTIONS = {
 KEY_OF_WISH = re.compile(r"constexpr WishKey \w+\{.*?\};\n", re.DOTALL)
 # Messages about wrong input have a place and a fix; they stay English.
 MESSAGES = {"core/intake/size_reading.cpp": re.compile(r"(?:wrong|problems_\.push_back)\(\s*\{.*?\}\);", re.DOTALL)}
-# What is read, not shown: roles in pasted text, a rule of ICU, names of variants, and the end of a sentence in
-# project files.
-LITERALS = re.compile(r"alt(?:ernative)? text|button (?:text|label)|Latin-ASCII; Lower| columns?|"
-                      r"\. Check the container in the project\.")
+# What is read, not shown: roles in pasted text, a rule of ICU, names of variants; and CSS and HTML.
+LITERALS = re.compile(r"alt(?:ernative)? text|button (?:text|label)|Latin-ASCII; Lower| columns?| class=|position: |span ")
 # Names of standards, which are the same in every language.
 STANDARD = re.compile(r"(?:WCAG|CSS|Media Queries|UAX) [\w .,§#&;()-]*")
 # Tags and keys of PDF, families of fonts, and attributes of HTML.
 SHEET = re.compile(r"Lbl|LBody|Table|Column|Row|Document|Figure|Tenter|Lato|Noto Sans|DejaVu Sans|/Alt |\"[^\"]*|"
                    r"\n   /Root | 0 R\n   /(?:Info|Prev) | [a-z-]+=\".*")
 # Texts that `say` takes from a table, each of which `noted` lists.
-FROM_TABLE = {"checks::caution", "text.description"}
+FROM_TABLE = {"checks::caution", "text.description", "meaning", "what", "advice", "advice_", "subject_"}
 
 CATALOGUE = "resources/translations/core_de.ts"
 

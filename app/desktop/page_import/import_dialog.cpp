@@ -11,6 +11,7 @@
 #include "document/refusal.h"
 #include "page_import/wording.h"
 #include "project/utf8.h"
+#include "project/wording.h"
 
 namespace tenter::desktop::page_import {
 
@@ -270,7 +271,7 @@ void ImportDialog::showReport() {
     for (const project::Problem& problem : result.problems)
         add(problemSentence(problem), true);
     for (const std::string& sentence : result.adopted->report)
-        add(QString::fromStdString(project::visible(sentence)), sentence.starts_with("Warning: "));
+        add(QString::fromStdString(project::visible(sentence)), project::isWarning(sentence));
 }
 
 void ImportDialog::importRow() {
