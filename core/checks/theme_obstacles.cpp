@@ -92,7 +92,9 @@ void checkThemeObstacles(const Subject& subject, Findings& out) {
     }
     for (const auto& [key, conflict] : conflicts) {
         const std::string& origin = conflict.first.origin;
-        const std::string selector = inQuotation(conflict.first.selector);
+        const bool inAttribute = conflict.first.selector == wording::noted("style attribute");
+        const std::string selector =
+            inQuotation(inAttribute ? wording::say("style attribute") : conflict.first.selector);
         report(out, conflict.cause,
                {Severity::Error,
                 "CSS Cascade 5 § 6.1, § 6.4",

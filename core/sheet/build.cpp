@@ -4,6 +4,7 @@
 
 #include "checks/checks.h"
 #include "checks/phrases.h"
+#include "checks/titles.h"
 #include "draw/row_drawing.h"
 #include "emit/findings.h"
 #include "emit/key_figures.h"
@@ -41,8 +42,7 @@ FindingItem itemOf(const project::Project& project, const checks::Finding& findi
     constexpr std::size_t mostRanges = 4;
     FindingItem item;
     item.severity = finding.severity;
-    item.title = emit::capitalised(finding.check);
-    std::ranges::replace(item.title, '-', ' ');
+    item.title = checks::titleOfCheck(finding.check);
     const bool single = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
     if (!single || finding.share > 0)
         item.title = wording::say("%1, %2 of widths", {item.title, units::percent(finding.share)});

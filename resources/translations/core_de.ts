@@ -2752,5 +2752,121 @@ A role, and a condition: body at least 15 px</extracomment>
         <source>%1: Tenter has no percentages for corners. It uses 999&#xa0;px.</source>
         <translation>%1: Tenter kennt keine Prozentwerte für Ecken. Verwendet werden 999&#xa0;px.</translation>
     </message>
+    <message>
+        <source>style attribute</source>
+        <translation>style-Attribut</translation>
+    </message>
+    <message>
+        <source>Alternative</source>
+        <translation>Alternativtext</translation>
+    </message>
+    <message>
+        <source>Button lines</source>
+        <translation>Zeilen im Button</translation>
+    </message>
+    <message>
+        <source>Contrast</source>
+        <translation>Kontrast</translation>
+    </message>
+    <message>
+        <source>Engines</source>
+        <translation>Browserunterschied</translation>
+    </message>
+    <message>
+        <source>Focus</source>
+        <translation>Fokus</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Wachstum</translation>
+    </message>
+    <message>
+        <source>Heading levels</source>
+        <translation>Überschriftenebenen</translation>
+    </message>
+    <message>
+        <source>Heading lines</source>
+        <translation>Zeilen der Überschrift</translation>
+    </message>
+    <message>
+        <source>Holes</source>
+        <translation>Lücken</translation>
+    </message>
+    <message>
+        <source>Inset</source>
+        <translation>Randabstand</translation>
+    </message>
+    <message>
+        <source>Label in name</source>
+        <translation>Beschriftung im Namen</translation>
+    </message>
+    <message>
+        <source>Last word</source>
+        <translation>Letztes Wort</translation>
+    </message>
+    <message>
+        <source>Late font</source>
+        <translation>Späte Schrift</translation>
+    </message>
+    <message>
+        <source>Link name</source>
+        <translation>Linkname</translation>
+    </message>
+    <message>
+        <source>Link purpose</source>
+        <translation>Linkzweck</translation>
+    </message>
+    <message>
+        <source>Out of line</source>
+        <translation>Nicht ausgerichtet</translation>
+    </message>
+    <message>
+        <source>Reflow</source>
+        <translation>Umfluss</translation>
+    </message>
+    <message>
+        <source>Small type</source>
+        <translation>Kleine Schrift</translation>
+    </message>
+    <message>
+        <source>Spare room</source>
+        <translation>Leerraum</translation>
+    </message>
+    <message>
+        <source>Stops</source>
+        <translation>Rampenende</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Zielgröße</translation>
+    </message>
+    <message>
+        <source>Text spacing</source>
+        <translation>Textabstand</translation>
+    </message>
+    <message>
+        <source>Theme gap</source>
+        <translation>Lücke im Theme</translation>
+    </message>
+    <message>
+        <source>Theme obstacle</source>
+        <translation>Hindernis im Theme</translation>
+    </message>
+    <message>
+        <source>Tight fit</source>
+        <translation>Knappe Zeile</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Word</source>
+        <translation>Wort</translation>
+    </message>
+    <message>
+        <source>Zoom</source>
+        <translation>Zoom</translation>
+    </message>
 </context>
 </TS>

@@ -4,6 +4,8 @@
 #include "../wording/speaking.h"
 #include "checking.h"
 #include "checks/phrases.h"
+#include "checks/registry.h"
+#include "checks/titles.h"
 #include "rows.h"
 
 namespace tenter::checks {
@@ -33,6 +35,8 @@ std::vector<std::string> plainWords(std::string text, const project::Project& pr
                 addWords(family);
         }
     };
+    // Names of properties.
+    if (project.row().given) addWords(project.row().given->theme + project.row().given->markup);
     addSettings(project::resolve(project, project.row().variants[0], 0));
     for (const project::Variant& variant : project.row().variants)
         addWords(variant.className);
@@ -85,6 +89,18 @@ TEST(TranslatedFindings, AreTheSameFindingsInGerman) {
             EXPECT_EQ(widthsBeyondText(project, german[i], 3).empty(), namesItsWidths[i]) << german[i].says;
         }
     }
+}
+
+TEST(TitlesOfChecks, AreTheirNamesInEnglish) {
+    for (const std::string_view name : checkNames()) {
+        const std::string english = titleOfCheck(name);
+        std::string expected = capitalised(std::string(name));
+        std::ranges::replace(expected, '-', ' ');
+        EXPECT_EQ(english, expected);
+        const test::Speaking speaking(test::fullWidth);
+        EXPECT_NE(titleOfCheck(name), english) << "it can be translated";
+    }
+    EXPECT_EQ(titleOfCheck("new-check"), "New check");
 }
 
 }  // namespace

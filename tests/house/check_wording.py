@@ -47,7 +47,8 @@ STANDARD = re.compile(r"(?:WCAG|CSS|Media Queries|UAX) [\w .,§#&;()-]*")
 SHEET = re.compile(r"Lbl|LBody|Table|Column|Row|Document|Figure|Tenter|Lato|Noto Sans|DejaVu Sans|/Alt |\"[^\"]*|"
                    r"\n   /Root | 0 R\n   /(?:Info|Prev) | [a-z-]+=\".*")
 # Texts that `say` takes from a table, each of which `noted` lists.
-FROM_TABLE = {"checks::caution", "text.description", "meaning", "what", "advice", "advice_", "subject_"}
+FROM_TABLE = {"checks::caution", "text.description", "meaning", "what", "advice", "advice_", "subject_",
+              "known->second"}
 
 CATALOGUE = "resources/translations/core_de.ts"
 
