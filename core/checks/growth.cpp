@@ -71,7 +71,7 @@ struct Against {
     [[nodiscard]] std::string othersSlope() const {
         const std::vector<std::string> same = others(growsText());
         const std::vector<std::string> opposite = others(!growsText());
-        const std::string also = same.empty() ? std::string() : alsoChange(same);
+        std::string also = same.empty() ? std::string() : alsoChange(same);
         if (opposite.empty()) return also;
         const std::string texts = project::listed(opposite);
         const std::string against =

@@ -42,7 +42,7 @@ std::string findingJson(const Finding& finding, const std::string& more = {}, co
 
 /// `warning  out-of-line  31 % of widths`.
 std::string headOf(const std::string& severity, const Finding& finding, const std::string& shareOf) {
-    const std::string head = severity + "  " + finding.check;
+    std::string head = severity + "  " + finding.check;
     // A finding at a single width has no share.
     const bool single = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
     if (single && finding.share <= 0) return head;

@@ -369,7 +369,7 @@ private:
 /// `35 % of widths (331–410 px, 600 px and 3 more ranges)`.
 std::string widthWords(double share, const std::vector<sweep::WidthRange>& ranges) {
     constexpr std::size_t most = 4;
-    const std::string shareText = wording::say("%1 of widths", {units::percent(share)});
+    std::string shareText = wording::say("%1 of widths", {units::percent(share)});
     if (ranges.empty()) return shareText;
     std::string shown;
     for (std::size_t i = 0; i < std::min(most, ranges.size()); ++i) {

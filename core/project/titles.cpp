@@ -54,7 +54,7 @@ std::string columnsOf(const Project& project, const Variant& variant) {
     for (std::size_t band = 0; band < variant.bands.size(); ++band)
         counts.insert(resolve(project, variant, band).row.columns.value_or(1));
     if (counts.empty()) return columnsLabel(1);
-    const std::string most = columnsLabel(*counts.rbegin());
+    std::string most = columnsLabel(*counts.rbegin());
     if (counts.size() == 1) return most;
     //: Columns: 1 to 3 columns
     return wording::say("%1 to %2", {std::to_string(*counts.begin()), most});

@@ -67,7 +67,7 @@ std::string about(const std::string& what, const std::vector<Change>& changes) {
 /// `2 notes in the variant “Region page”` or `2 notes in 2 variants`; without the variant if the project has
 /// one.
 std::string withVariants(const project::Project& project, const std::vector<Change>& changes) {
-    const std::string what = bySeverity(changes);
+    std::string what = bySeverity(changes);
     const std::set<std::size_t> variants = variantsOf(changes);
     if (project.row().variants.size() < 2 || variants.empty()) return what;
     if (variants.size() > 1) return inSeveral(what, variants);

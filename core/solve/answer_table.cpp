@@ -145,7 +145,7 @@ private:
         if (!binding.text.exists)
             return binding.isLower ? wording::say("at least %1, because of the wish “%2”.", {at, wished})
                                    : wording::say("at most %1, because of the wish “%2”.", {at, wished});
-        const std::string text = limitByText(binding, at, wished);
+        std::string text = limitByText(binding, at, wished);
         if (!binding.sizeWithShorterWord) return text;
         return wording::say("%1 With three letters fewer in this word, the limit is %2.",
                             {text, units::px(*binding.sizeWithShorterWord)});

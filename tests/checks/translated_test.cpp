@@ -36,7 +36,10 @@ std::vector<std::string> plainWords(std::string text, const project::Project& pr
         }
     };
     // Names of properties.
-    if (project.row().given) addWords(project.row().given->theme + project.row().given->markup);
+    if (project.row().given) {
+        addWords(project.row().given->theme);
+        addWords(project.row().given->markup);
+    }
     addSettings(project::resolve(project, project.row().variants[0], 0));
     for (const project::Variant& variant : project.row().variants)
         addWords(variant.className);

@@ -8,7 +8,7 @@ mapfile -d '' files < <(find core app \( -name '*.cpp' -o -name '*.h' \) -print0
 
 awk '
 BEGIN {
-    split("units css project text markup layout sweep judge checks solve remedy pictures draw emit sheet intake start about", order, " ")
+    split("wording units css project text markup layout sweep judge checks solve remedy pictures draw emit sheet intake start about", order, " ")
     for (i in order) rank[order[i]] = i
     faults = 0
 }
