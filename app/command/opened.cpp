@@ -1,5 +1,6 @@
 #include "opened.h"
 
+#include <algorithm>
 #include <cstdio>
 #include <fstream>
 #include <iterator>
@@ -98,10 +99,16 @@ bool useLanguage(const std::string& language) {
 }
 
 std::optional<std::string> fileText(const std::string& file) {
+    std::error_code error;
+    // A pipe or a device could have no end.
+    if (!std::filesystem::is_regular_file(file, error)) return std::nullopt;
     std::ifstream stream(file, std::ios::binary);
-    if (!stream || !std::filesystem::is_regular_file(file)) return std::nullopt;
-    std::string text{std::istreambuf_iterator<char>(stream), {}};
-    if (stream.bad()) return std::nullopt;
+    std::string text(std::min<std::uintmax_t>(std::filesystem::file_size(file, error), largestInput) + 1,
+                     '\0');
+    if (error) return std::nullopt;
+    stream.read(text.data(), static_cast<std::streamsize>(text.size()));
+    if (!stream.is_open() || stream.bad()) return std::nullopt;
+    text.resize(static_cast<std::size_t>(stream.gcount()));
     return text;
 }
 

@@ -62,7 +62,11 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments);
 /// Says for each picture file in `files` that it cannot be read and what is shown instead.
 void printMissingPictures(const Arguments& arguments, const std::vector<std::string>& files);
 
-/// The content of a file; empty if it does not exist or cannot be read.
+/// The size in bytes above which no kind of input is read.
+inline constexpr std::size_t largestInput = 64U << 20U;
+
+/// The content of a file; empty if it does not exist, cannot be read or is no regular file. Of a file that is
+/// larger than `largestInput`, its start, one byte longer than that.
 std::optional<std::string> fileText(const std::string& file);
 
 /// Prints `content` to standard output, or replaces the file of --out by it. Returns the exit code.

@@ -127,6 +127,12 @@ double Audience::share(const std::vector<sweep::Interval>& spans, double least) 
 std::optional<Audience> readAudience(std::string_view text, const std::string& file,
                                      project::Problems& problems) {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
+    if (text.size() > largestAudience) {
+        problems.push_back({file, "",
+                            "The file is larger than " + std::to_string(largestAudience >> 20U) + " MB.",
+                            "Export fewer lines: one for each viewport width."});
+        return std::nullopt;
+    }
     const std::vector<Record> records = recordsOf(text, separatorOf(text));
     const auto refuse = [&](std::size_t line, const std::string& what, const std::string& fix) {
         problems.push_back({file, std::to_string(line), what, fix});

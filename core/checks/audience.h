@@ -21,10 +21,13 @@ struct Audience {
     [[nodiscard]] double share(const std::vector<sweep::Interval>& spans, double least) const;
 };
 
+/// The size in bytes of the largest audience file that is read.
+inline constexpr std::size_t largestAudience = 8U << 20U;
+
 /// The audience in comma or semicolon separated values (RFC 4180). The first line has headings; one of them
 /// contains `width`, `viewport`, `resolution` or `screen`, another `visits`, `sessions`, `users`, `views` or
 /// `count`. A width may be written `390`, `390px` or `390x844`. Lines that cannot be read are skipped and
-/// reported in `problems`; empty if no line is left.
+/// reported in `problems`; empty if no line is left, or if the text is too large.
 std::optional<Audience> readAudience(std::string_view text, const std::string& file,
                                      project::Problems& problems);
 

@@ -106,8 +106,9 @@ public:
     Styles(const StyleRules& rules, double least, double most, bool rightToLeft,
            ActivePseudoClasses active = {});
 
-    /// The value of a longhand with variables replaced: lower case, `inherit` and its like resolved. Empty if
-    /// no declaration sets it, or if it has its initial value.
+    /// The value of a longhand with variables replaced, of which a value has at most 100 inside each other:
+    /// lower case, `inherit` and its like resolved. Empty if no declaration sets it, or if it has its initial
+    /// value.
     [[nodiscard]] std::string value(Element element, const std::string& property);
     /// The same as a length by width; `percentage` is 100 %. Empty for keywords and for what is not read; the
     /// latter leaves a problem in `problems`. `fallback` is the value if none is set.
@@ -173,10 +174,15 @@ private:
     std::set<double> bends_;
     std::map<Element, Line> containers_;
     bool usedFonts_ = false;
+    int substitutions_ = 0;  ///< values that are being substituted now, one inside the other
 };
+
+/// The largest number of ends of intervals. A project holds fewer.
+inline constexpr std::size_t mostIntervalEnds = 250;
 
 /// The ends of the intervals in which no media condition of declarations for `elements` changes, between
 /// `least` and `most` (CSS px, both excluded), rising. An end belongs to the interval below it.
+/// Of more than `mostIntervalEnds`, so many.
 std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elements::Element>& elements,
                                  double least, double most);
 

@@ -28,6 +28,8 @@ public:
         // Elements beside which the tree may lack one that matches. Its ancestors are theirs.
         std::vector<Element> besideMissing;
         for (std::size_t i = selector.compounds.size() - 1; i > 0; --i) {
+            if (candidates.size() == 1 && besideMissing.empty() && hasOnlyDescendants(selector, i))
+                return hasAncestors(candidates.front(), selector, i);
             const Combinator combinator = selector.compounds[i].combinator;
             if (isBeside(combinator)) {
                 if (optimistic_)
@@ -51,6 +53,27 @@ public:
 private:
     static bool isBeside(Combinator combinator) {
         return combinator == Combinator::NextSibling || combinator == Combinator::SubsequentSibling;
+    }
+
+    /// True if compound `end` and those before it are joined by the descendant combinator only.
+    static bool hasOnlyDescendants(const Complex& selector, std::size_t end) {
+        const auto first = selector.compounds.begin();
+        return std::all_of(
+            first + 1, first + static_cast<std::ptrdiff_t>(end) + 1,
+            [](const Compound& compound) { return compound.combinator == Combinator::Descendant; });
+    }
+
+    /// True if ancestors of `element` match the compounds before `end`, in their order. The nearest ancestor
+    /// that matches leaves the most for the others.
+    [[nodiscard]] bool hasAncestors(Element element, const Complex& selector, std::size_t end) const {
+        std::optional<Element> ancestor = element;
+        while (end-- > 0) {
+            do {
+                ancestor = elements_.parent(*ancestor);
+                if (!ancestor) return false;
+            } while (!is(*ancestor, selector.compounds[end]));
+        }
+        return true;
     }
 
     void keepThose(std::vector<Element>& candidates, const Compound& compound) const {

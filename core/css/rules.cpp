@@ -70,7 +70,13 @@ std::string nestedSelectors(std::string_view outer, std::string_view nested) {
 class SheetReader {
 public:
     void read(const SheetSource& source) {
-        source_ = source.css;
+        const bool isTooLong = source.css.size() > longestSheet - length_;
+        source_ = isTooLong ? std::string_view() : source.css;
+        length_ += source_.size();
+        if (isTooLong)
+            report(0,
+                   "The stylesheets together are larger than " + std::to_string(longestSheet >> 20U) + " MB.",
+                   "Leave out rules that the row does not need.");
         lines_.emplace(source_);
         cursor_.emplace(source_);
         blocks_.clear();
@@ -312,8 +318,10 @@ private:
     std::optional<SelectorList> readSelectorsOf(const Token& first, std::string_view prelude) {
         Problems problems;
         std::optional<SelectorList> selectors = readSelectors(prelude, problems, first.begin);
+        // The selectors of nested and scoped rules are not in the source, so their problems are at the rule.
+        const bool isWritten = source_.substr(first.begin, prelude.size()) == prelude;
         for (Problem& problem : problems)
-            report(problem.offset, std::move(problem.what), std::move(problem.fix));
+            report(isWritten ? problem.offset : first.begin, std::move(problem.what), std::move(problem.fix));
         return selectors;
     }
 
@@ -395,6 +403,7 @@ private:
 
     std::string_view source_;
     std::size_t sources_ = 0;
+    std::size_t length_ = 0;  // of the sources, in bytes
     std::optional<Lines> lines_;
     std::optional<TokenCursor> cursor_;
     std::vector<OpenBlock> blocks_;

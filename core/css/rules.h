@@ -96,11 +96,15 @@ struct SheetSource {
     std::vector<std::string> layers = {};  ///< outermost first; an empty name: a layer without a name
 };
 
+/// The size in bytes of the longest text of a sheet, all its sources together.
+inline constexpr std::size_t longestSheet = 4U << 20U;
+
 /// The stylesheet in a text. A problem does not affect the rules after it. Rules, conditions and layers that
-/// are more than 32 deep are skipped, with a problem.
+/// are more than 32 deep are skipped, with a problem. Of a text that is too long nothing is read.
 Sheet readSheet(std::string_view source);
 
-/// The stylesheets of a page in their order, as one sheet: layers of the same name are one layer.
+/// The stylesheets of a page in their order, as one sheet: layers of the same name are one layer. A source
+/// with which they would be too long is read as an empty one.
 Sheet readSheets(std::span<const SheetSource> sources);
 
 /// The imports at the start of a stylesheet. `before` becomes the text before the last of them, which can

@@ -164,7 +164,13 @@ std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elem
     std::vector<double> inside;
     for (const double end : ends)
         if (end > least && end < most) inside.push_back(end);
-    return inside;
+    if (inside.size() <= mostIntervalEnds) return inside;
+    // Those left are spread over all of them.
+    std::vector<double> spread;
+    spread.reserve(mostIntervalEnds);
+    for (std::size_t i = 0; i < mostIntervalEnds; ++i)
+        spread.push_back(inside[i * inside.size() / mostIntervalEnds]);
+    return spread;
 }
 
 }  // namespace tenter::css

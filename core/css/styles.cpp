@@ -16,6 +16,8 @@ namespace {
 using Element = Elements::Element;
 
 constexpr std::size_t longestValue = 100'000;
+/// The largest number of variables and fallbacks inside each other; a value with more is invalid.
+constexpr int deepestSubstitution = 100;
 constexpr double initialSize = 16;
 
 /// CSS Fonts 4 § 2.5, of the initial size; the others are relative to the parent's size.
@@ -248,6 +250,16 @@ std::optional<std::string> Styles::substituted(Element element, std::string_view
     if (low.find("var(") == std::string::npos && low.find("env(") == std::string::npos &&
         low.find("light-dark(") == std::string::npos)
         return std::string(text);
+    // Each variable in the value of another one, and each fallback in another one, is a level deeper.
+    struct Level {
+        explicit Level(int& count) : depth(++count) {}
+        ~Level() { --depth; }
+        Level(const Level&) = delete;
+        Level& operator=(const Level&) = delete;
+        int& depth;
+    };
+    const Level level(substitutions_);
+    if (substitutions_ > deepestSubstitution) return std::nullopt;
     std::string out;
     TokenCursor cursor(text);
     while (!cursor.is(TokenKind::End)) {

@@ -6,6 +6,7 @@
 #include <iterator>
 #include <system_error>
 
+#include "pictures/personal_data.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -80,7 +81,7 @@ EmbeddedPicture embedPicture(const std::filesystem::path& file) {
     if (!in.is_open() || in.bad() || bytes.size() != size) return {"", "cannot be read"};
     const std::optional<std::string> type = pictureType(bytes);
     if (!type) return {"", "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file"};
-    return {dataAddress(*type, bytes), ""};
+    return {dataAddress(*type, pictures::withoutPersonalData(bytes)), ""};
 }
 
 }  // namespace tenter::emit

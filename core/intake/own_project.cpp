@@ -286,6 +286,13 @@ std::string titleOf(const Tree& tree) {
 }  // namespace
 
 std::optional<OwnProject> projectOfSheet(const OwnSource& source, project::Problems& problems) {
+    if (source.bytes.size() > css::longestSheet) {
+        problems.push_back(
+            {source.file.string(), "",
+             "The stylesheet is larger than " + std::to_string(css::longestSheet >> 20U) + " MB.",
+             "Check that it is the right file."});
+        return std::nullopt;
+    }
     const std::optional<OwnSheet> sheet = OwnSheet::read(source.bytes);
     if (!sheet) return refuse(problems, source, "This is no stylesheet for Tenter's own markup.");
     OwnProject out;

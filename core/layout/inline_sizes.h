@@ -71,7 +71,7 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     InlineSizes<Number> sizes;
     const double scrollbar = page.scrollbar.width;
     const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
-    sizes.basis.vw = vwExcludesScrollbar ? width - scrollbar : width;
+    sizes.basis.vw = vwExcludesScrollbar ? units::max(none, width - scrollbar) : width;
     const double truncation = page.rootSize.truncation(sizes.basis.vw, band.profile->fluidStep());
     sizes.basis.rem = page.rootSize.resolve(page.readerSize, sizes.basis.vw, truncation);
     sizes.basis.em = sizes.basis.rem;

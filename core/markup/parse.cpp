@@ -2,6 +2,7 @@
 #include <gumbo.h>
 #include <sys/mman.h>
 
+#include <algorithm>
 #include <csetjmp>
 #include <cstdlib>
 #include <cstring>
@@ -10,10 +11,14 @@
 
 #include "markup/tree.h"
 #include "project/utf8.h"
+#include "units/number.h"
 
 namespace tenter::markup {
 
 namespace {
+
+/// The largest memory of Gumbo for one page, in bytes.
+constexpr std::size_t mostMemory = std::size_t{256} << 20U;
 
 double processorSeconds() {
     std::timespec now{};
@@ -224,12 +229,12 @@ std::optional<Tree> parse(std::string_view html, const std::string& file, projec
         repaired = withoutBadBytes(html);
         html = repaired;
     }
-    Allowance allowance(html.size() * 64 + (std::size_t{64} << 20U), seconds);
+    Allowance allowance(std::min(html.size() * 64 + (std::size_t{64} << 20U), mostMemory), seconds);
     const GumboOutput* output = runGumbo(html, allowance);
     if (output == nullptr || output->root == nullptr) {
         problems.push_back({file, "",
                             "The page has too many or too deeply nested elements to be parsed in " +
-                                std::to_string(static_cast<int>(seconds)) + "\u00A0s.",
+                                units::number(seconds) + "\u00A0s.",
                             "Paste only the row, and close every element."});
         return std::nullopt;
     }

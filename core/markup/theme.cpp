@@ -18,7 +18,6 @@ namespace tenter::markup {
 namespace {
 
 // The size in bytes of the largest linked stylesheet that is read.
-constexpr std::uintmax_t largestSheet = 20U << 20U;
 
 const char* wordFor(css::ConditionKind kind) {
     if (kind == css::ConditionKind::Media) return "@media ";
@@ -104,10 +103,16 @@ private:
     static constexpr std::size_t mostSheets = 200;
 
     void addFile(const std::string& address, const std::filesystem::path& from, PageSheet sheet, int depth) {
+        if (++files_ > mostSheets) {
+            if (files_ == mostSheets + 1)
+                cautions_.push_back("The page has more than " + std::to_string(mostSheets) +
+                                    " stylesheets. The others are not read. Give the CSS of the theme.");
+            return;
+        }
         const PictureFile found = pictureFile(address, from, from.parent_path());
         const std::filesystem::path file = from.parent_path() / found.name;
         std::error_code error;
-        if (!found.isThere || std::filesystem::file_size(file, error) > largestSheet || error) {
+        if (!found.isThere || std::filesystem::file_size(file, error) > css::longestSheet || error) {
             // The sheet stays as an empty one: a saved page keeps the number of its sheets.
             cautions_.push_back(
                 wording::say("The stylesheet %1 is not saved with the page, so its rules for the row are not "
@@ -125,9 +130,17 @@ private:
 
     // Imported rules come before those of the sheet. CSS Cascade 5 § 2.
     void add(PageSheet sheet, const std::filesystem::path& file, int depth) {
+        if (sheet.css.size() > css::longestSheet - length_) {
+            cautions_.push_back(
+                "The stylesheets of the page are together larger than " +
+                std::to_string(css::longestSheet >> 20U) +
+                " MB, so not all rules for the row are known. Give the CSS of the theme alone.");
+            sheet.css.clear();
+        }
+        length_ += sheet.css.size();
         std::string_view before;
         const std::vector<css::Import> imports = css::importsOf(sheet.css, before);
-        if (!imports.empty() && depth < deepest && sheets_.size() < mostSheets) {
+        if (!imports.empty() && depth < deepest && files_ <= mostSheets) {
             // The layers that the sheet names before its imports are weaker than theirs.
             PageSheet names = sheet;
             names.css = before;
@@ -155,6 +168,8 @@ private:
     const std::filesystem::path& page_;
     std::vector<std::string>& cautions_;
     std::vector<PageSheet> sheets_;
+    std::size_t length_ = 0;  // of their CSS, in bytes
+    std::size_t files_ = 0;   // linked and imported
 };
 
 css::Sheet sheetFrom(const std::vector<PageSheet>& sheets) {

@@ -82,13 +82,13 @@ private:
 };
 
 /// The size in bytes of the largest page that is parsed.
-inline constexpr std::size_t largestPage = 20U << 20U;
+inline constexpr std::size_t largestPage = 8U << 20U;
 
 /// The tree of an HTML text (UTF-8), as browsers parse it, HTML § 13.2. It always has html, head and body,
 /// except for a page of frames. Empty, with one problem, for a page that is too large, or that takes more
 /// than `seconds` of processor time or too much memory, such as one with elements nested ten thousands deep.
 std::optional<Tree> parse(std::string_view html, const std::string& file, project::Problems& problems,
-                          double seconds = 1);
+                          double seconds = 0.5);
 
 /// True for an element without end tag. HTML § 13.1.2.
 bool isVoid(const Node& node);

@@ -21,13 +21,13 @@ void setLittleEndian(std::string& bytes, std::size_t at, std::size_t number) {
         bytes[at + i] = static_cast<char>(number >> (8 * i) & 0xFF);
 }
 
-bool isMetadata(std::string_view name) {
-    return name == "EXIF" || name == "XMP " || name == "ICCP";
+bool isMetadata(std::string_view name, bool keepsProfile) {
+    return name == "EXIF" || name == "XMP " || (name == "ICCP" && !keepsProfile);
 }
 
 }  // namespace
 
-std::string withoutMetadata(std::string_view webp) {
+std::string withoutMetadata(std::string_view webp, bool keepsProfile) {
     if (webp.size() < headSize || !webp.starts_with("RIFF") || webp.substr(8, 4) != "WEBP")
         return std::string(webp);
     std::string out(webp.substr(0, headSize));
@@ -39,12 +39,12 @@ std::string withoutMetadata(std::string_view webp) {
         const std::size_t whole = chunkHead + size + size % 2;
         if (webp.size() - at < whole) return std::string(webp);
         const std::string_view name = webp.substr(at, 4);
-        if (!isMetadata(name)) out += webp.substr(at, whole);
+        if (!isMetadata(name, keepsProfile)) out += webp.substr(at, whole);
         at += whole;
     }
     setLittleEndian(out, 4, out.size() - chunkHead);
     constexpr std::size_t flagsAt = headSize + chunkHead;
-    constexpr unsigned metadataFlags = 0x20 | 0x08 | 0x04;  // ICC profile, Exif, XMP
+    const unsigned metadataFlags = (keepsProfile ? 0U : 0x20U) | 0x08U | 0x04U;  // ICC profile, Exif, XMP
     if (out.size() > flagsAt && out.substr(headSize, 4) == "VP8X")
         out[flagsAt] = static_cast<char>(static_cast<unsigned char>(out[flagsAt]) & ~metadataFlags);
     return out;

@@ -7,7 +7,8 @@
 namespace tenter::pictures {
 
 /// The WebP file without its chunks of metadata and colour profile, which libvips 8.14 writes even when it is
-/// asked to strip them. A file of another form stays as it is. RFC 9649 § 2.7.
-std::string withoutMetadata(std::string_view webp);
+/// asked to strip them. `keepsProfile`: with its colour profile. A file of another form stays as it is. RFC
+/// 9649 § 2.7.
+std::string withoutMetadata(std::string_view webp, bool keepsProfile = false);
 
 }  // namespace tenter::pictures

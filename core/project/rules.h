@@ -20,6 +20,15 @@ inline constexpr std::size_t mostPageRanges = 50;
 inline constexpr std::size_t mostUnread = 100;
 inline constexpr std::size_t mostFonts = 100;
 inline constexpr std::size_t mostWishes = 1000;
+inline constexpr std::size_t mostRuns = 1000;    ///< of the text of a part
+inline constexpr std::size_t mostFamilies = 50;  ///< of a list of font families
+
+// The longest texts. The time of the checks grows with the square of the length of a text.
+inline constexpr std::size_t longestText = 10000;    ///< characters of the text of a part
+inline constexpr std::size_t longestTexts = 200000;  ///< characters of the texts of all cards
+inline constexpr std::size_t longestCode = 2U
+                                           << 20U;  ///< bytes of the markup, and of the theme, of a given row
+inline constexpr std::size_t longestSelectors = 10000;  ///< bytes of a selector list of a given row
 
 /// The range of the numbers at a place.
 struct NumberRule {

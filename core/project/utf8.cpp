@@ -66,6 +66,12 @@ std::optional<std::size_t> firstBadByte(std::string_view text) {
     return std::nullopt;
 }
 
+std::size_t characterCount(std::string_view text) {
+    // Every byte but those that continue a character.
+    return static_cast<std::size_t>(std::ranges::count_if(
+        text, [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }));
+}
+
 std::string lineAndColumn(std::string_view text, std::size_t at) {
     const std::string_view before = text.substr(0, at);
     const auto line = std::count(before.begin(), before.end(), '\n') + 1;

@@ -21,6 +21,8 @@ Decoded decode(std::string_view text, std::size_t at);
 /// The index of the first byte of `text` that is not part of well-formed UTF-8; empty if there is none.
 std::optional<std::size_t> firstBadByte(std::string_view text);
 
+/// The number of characters (code points) of well-formed UTF-8.
+std::size_t characterCount(std::string_view text);
 /// `LINE:COLUMN` of byte `at`, both from 1, columns in code points.
 std::string lineAndColumn(std::string_view text, std::size_t at);
 

@@ -9,6 +9,8 @@
 #include "project/conflicts.h"
 #include "project/object.h"
 #include "project/rules.h"
+#include "project/utf8.h"
+#include "project/values.h"
 
 namespace tenter::project {
 
@@ -101,8 +103,22 @@ bool wrongName(ReadContext& context, const char* key, const char* rule, const st
     return context.mustBe(rule, inQuotes(name), fix);
 }
 
+std::size_t charactersOf(const Copy& copy) {
+    std::size_t count = 0;
+    for (const Run& run : copy)
+        count += run.kind == Run::Kind::Break ? 1 : characterCount(run.text);
+    return count;
+}
+
 void check(ReadContext& context, const TextPart& text) {
     if (!isRoleName(text.role)) wrongName(context, "role", roleNameRule, text.role);
+    const ReadContext::Step step = context.at("copy");
+    if (!checkCount(context, text.copy.size(), mostRuns)) return;
+    const std::size_t count = charactersOf(text.copy);
+    if (count > longestText)
+        context.mustBe("at most " + std::to_string(longestText) + " characters long",
+                       std::to_string(count) + " characters long",
+                       "Divide the text among several parts or cards.");
 }
 
 void check(ReadContext& context, const PicturePart& picture) {
@@ -139,6 +155,19 @@ void checkList(ReadContext& context, const char* key, const std::vector<T>& list
 
 void check(ReadContext& context, const Card& card) {
     checkList(context, "parts", card.parts, mostParts);
+}
+
+/// The length of the texts of all cards.
+void checkTexts(ReadContext& context, const std::vector<Card>& cards) {
+    std::size_t count = 0;
+    for (const Card& card : cards)
+        for (const Part& part : card.parts)
+            if (const auto* text = std::get_if<TextPart>(&part)) count += charactersOf(text->copy);
+    if (count <= longestTexts) return;
+    const ReadContext::Step step = context.at("cards");
+    context.wrong("The texts of the cards have " + std::to_string(count) + " characters; at most " +
+                      std::to_string(longestTexts) + " are allowed.",
+                  "Split the project.");
 }
 
 void check(ReadContext& context, const Band& band) {
@@ -276,6 +305,10 @@ void check(ReadContext& context, const Checking& checking) {
 
 void check(ReadContext& context, const Given& given) {
     checkAt(context, "levelBefore", given.levelBefore);
+    for (const auto& [key, text] : {std::pair{"markup", &given.markup}, std::pair{"theme", &given.theme}}) {
+        const ReadContext::Step code = context.at(key);
+        checkBytes(context, *text, longestCode);
+    }
     const ReadContext::Step step = context.at("selectors");
     if (!checkRoleCount(context, keyCount(given.selectors.size(), given.selectorsFileKeys), mostSelectors))
         return;
@@ -286,6 +319,8 @@ void check(ReadContext& context, const Given& given) {
                           std::string("Use ") + selectorRoleRule + ".");
         } else if (role != "row" && selector.find_first_not_of(" \t\r\n\f") == std::string::npos) {
             context.mustBe(R"(a CSS selector such as ".walk img")", "empty");
+        } else {
+            checkBytes(context, selector, longestSelectors);
         }
     }
     for (const char* role : {"row", "card"})
@@ -400,7 +435,10 @@ bool validate(ReadContext& context, const Project& project, const Project* valid
     const bool cards = isNewInRow(&Row::cards);
     const bool variants = isNewInRow(&Row::variants);
     if (style) checkAt(context, "style", project.row().style);
-    if (cards) checkList(context, "cards", project.row().cards, mostCards);
+    if (cards) {
+        checkList(context, "cards", project.row().cards, mostCards);
+        checkTexts(context, project.row().cards);
+    }
     if (variants) checkList(context, "variants", project.row().variants, mostVariants);
     if (isNewInRow(&Row::wishes)) checkAt(context, "wishes", project.row().wishes);
     if (isNew(&Project::checking)) checkAt(context, "checks", project.checking);

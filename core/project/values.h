@@ -44,6 +44,8 @@ bool checkFamilies(ReadContext& context, const std::vector<std::string>& value);
 bool checkFileName(ReadContext& context, const std::string& value, const char* kind);
 /// The number of entries of a list.
 bool checkCount(ReadContext& context, std::size_t count, std::size_t most);
+/// The length of a text in bytes.
+bool checkBytes(ReadContext& context, std::string_view text, std::size_t most);
 /// The number of roles that an object, or the project, has.
 bool checkRoleCount(ReadContext& context, std::size_t count, std::size_t most);
 

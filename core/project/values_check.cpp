@@ -114,6 +114,7 @@ bool checkRootSize(ReadContext& context, const units::RootSize& value, const Jso
 bool checkFamilies(ReadContext& context, const std::vector<std::string>& value) {
     if (value.empty())
         return context.mustBe(R"(a list of font families, such as ["Own Serif", "serif"])", "empty");
+    if (!checkCount(context, value.size(), mostFamilies)) return false;
     bool sound = true;
     for (std::size_t i = 0; i < value.size(); ++i) {
         if (!value[i].empty() && std::none_of(value[i].begin(), value[i].end(), isControl)) continue;
@@ -133,6 +134,11 @@ bool checkCount(ReadContext& context, std::size_t count, std::size_t most) {
     return count <= most || context.wrong(context.subject() + " has " + std::to_string(count) +
                                               " entries; at most " + std::to_string(most) + " are allowed.",
                                           "Split the project.");
+}
+
+bool checkBytes(ReadContext& context, std::string_view text, std::size_t most) {
+    return text.size() <= most || context.mustBe("at most " + std::to_string(most) + " bytes long",
+                                                 std::to_string(text.size()) + " bytes long");
 }
 
 bool checkRoleCount(ReadContext& context, std::size_t count, std::size_t most) {

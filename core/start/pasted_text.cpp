@@ -5,6 +5,7 @@
 #include <regex>
 
 #include "markup/tree.h"
+#include "project/rules.h"
 #include "project/utf8.h"
 #include "start/pieces.h"
 #include "wording/say.h"
@@ -92,6 +93,49 @@ TextFormat guessedFormat(std::string_view text) {
     return hasMarkdown(lines) ? TextFormat::Markdown : TextFormat::Plain;
 }
 
+namespace {
+
+/// Cuts the text of a part to at most `most` characters. True if it was longer.
+bool cut(project::Copy& copy, std::size_t most) {
+    const bool hasMore = copy.size() > project::mostRuns;
+    if (hasMore) copy.resize(project::mostRuns);
+    for (std::size_t i = 0; i < copy.size(); ++i) {
+        const std::size_t count = project::characterCount(copy[i].text);
+        if (count <= most) {
+            most -= count;
+            continue;
+        }
+        const std::string& whole = copy[i].text;
+        std::size_t end = 0;
+        for (; most > 0; --most)
+            end += project::decode(whole, end).length;
+        copy[i].text = whole.substr(0, end);
+        copy.resize(i + 1);
+        return true;
+    }
+    return hasMore;
+}
+
+/// Cuts what is longer than a project may hold.
+void shorten(PastedText& text) {
+    std::size_t left = project::longestTexts;
+    bool shortened = false;
+    for (PastedCard& card : text.cards) {
+        for (project::TextPart& part : card.parts) {
+            shortened = cut(part.copy, std::min(left, project::longestText)) || shortened;
+            left -= std::min(left, project::characterCount(project::plainText(part.copy)));
+        }
+        std::erase_if(card.parts, [](const project::TextPart& part) { return plainText(part.copy).empty(); });
+    }
+    std::erase_if(text.cards, isEmptyCard);
+    if (shortened)
+        text.notes.push_back(wording::say(
+            "A text is longer than %1 characters, or all texts together than %2. The rest was left out.",
+            {std::to_string(project::longestText), std::to_string(project::longestTexts)}));
+}
+
+}  // namespace
+
 PastedText readPasted(std::string_view text, std::optional<TextFormat> format) {
     PastedText out;
     const std::string_view start = startOf(text, longestPaste);
@@ -112,15 +156,16 @@ PastedText readPasted(std::string_view text, std::optional<TextFormat> format) {
             break;
     }
     std::erase_if(out.cards, isEmptyCard);
-    if (start.size() < text.size())
-        out.notes.push_back(wording::say("The text is longer than %1 MB. Only its start was read.",
-                                         {std::to_string(longestPaste >> 20U)}));
     if (out.cards.size() > mostPastedCards) {
         out.notes.push_back(
             wording::say("The text has %1 cards. Only the first %2 were read.",
                          {std::to_string(out.cards.size()), std::to_string(mostPastedCards)}));
         out.cards.resize(mostPastedCards);
     }
+    shorten(out);
+    if (start.size() < text.size())
+        out.notes.push_back(wording::say("The text is longer than %1 MB. Only its start was read.",
+                                         {std::to_string(longestPaste >> 20U)}));
     return out;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <optional>
 #include <vector>
 
 #include "text/lines.h"
@@ -122,28 +123,52 @@ private:
         std::size_t last = next;
         while (isHyphen(ends[last]) || isUnseen(start, ends[last]))
             ++last;
-        const bool neverCut = query_.overflowWrap == project::OverflowWrap::Normal;
+        const auto inside =
+            std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
+                             [](std::uint32_t at, const Opportunity& o) { return at < o.cluster; });
         places_.clear();
-        auto inside = std::upper_bound(cuts.begin(), cuts.end(), start.cluster,
-                                       [](std::uint32_t at, const Opportunity& o) { return at < o.cluster; });
-        for (; inside != cuts.end() && inside->cluster < ends[last].lineEnd; ++inside) {
-            for (; next < last && ends[next].cluster <= inside->cluster; ++next)
-                places_.push_back(&ends[next]);
-            const bool allowed = !neverCut || inside->kind == Opportunity::Kind::OverflowingWord;
-            if (allowed && (places_.empty() || places_.back()->cluster != inside->cluster))
-                places_.push_back(&*inside);
-        }
-        for (; next < last; ++next)
-            places_.push_back(&ends[next]);
-        if (places_.empty() || (neverCut && isHyphen(*places_.front()))) return {};
+        left_ = {next, last, static_cast<std::size_t>(inside - cuts.begin())};
+        const bool neverCut = query_.overflowWrap == project::OverflowWrap::Normal;
+        if (!hasPlace(0) || (neverCut && isHyphen(*places_.front()))) return {};
         return paragraph_.reservesHyphen() ? cutBesideHyphen(start, over) : cutInOrder(start, over);
+    }
+
+    /// The opportunities that are not yet in `places_`: soft hyphens, and cuts inside the word.
+    struct Left {
+        std::size_t next = 0;    ///< index of the next soft hyphen
+        std::size_t last = 0;    ///< index of the end of the word
+        std::size_t inside = 0;  ///< index of the next cut
+    };
+
+    /// Makes sure that `places_` has a place with that index; false if there are not so many. A line of a
+    /// word has far fewer places than the word, so they are listed only as far as the line is looked at.
+    bool hasPlace(std::size_t index) {
+        const auto& ends = paragraph_.opportunities();
+        const auto& cuts = paragraph_.overflowOpportunities();
+        const bool neverCut = query_.overflowWrap == project::OverflowWrap::Normal;
+        while (places_.size() <= index) {
+            if (left_.inside < cuts.size() && cuts[left_.inside].cluster < ends[left_.last].lineEnd) {
+                const Opportunity& cut = cuts[left_.inside++];
+                for (; left_.next < left_.last && ends[left_.next].cluster <= cut.cluster; ++left_.next)
+                    places_.push_back(&ends[left_.next]);
+                const bool allowed = !neverCut || cut.kind == Opportunity::Kind::OverflowingWord;
+                if (allowed && (places_.empty() || places_.back()->cluster != cut.cluster))
+                    places_.push_back(&cut);
+            } else if (left_.next < left_.last) {
+                places_.push_back(&ends[left_.next++]);
+            } else {
+                return false;
+            }
+        }
+        return true;
     }
 
     /// Of `places_`, the last to which the line fits, or the first if there is none. A soft hyphen that
     /// comes first ends the line.
     Choice cutInOrder(const LineStart& start, const Number& over) {
         Choice line{nullptr, 0, over};
-        for (const Opportunity* place : places_) {
+        for (std::size_t i = 0; hasPlace(i); ++i) {
+            const Opportunity* place = places_[i];
             Number width = widthTo(start, *place);
             if (start.cluster <= place->affected) width += place->fitCorrection * query_.size;
             const bool fitting = policy_.fits(width);
@@ -213,8 +238,8 @@ private:
     Cut lastCut(const LineStart& start, const Room& room, const Number& over) {
         Cut cut{Choice{nullptr, 0, over}, false};
         const double inStart = start.correction - start.insideLigature;
-        std::size_t found = places_.size();
-        for (std::size_t i = 0; i < places_.size(); ++i) {
+        std::optional<std::size_t> last;
+        for (std::size_t i = 0; hasPlace(i); ++i) {
             Opportunity unbroken = *places_[i];
             unbroken.endCorrection = 0;
             unbroken.endLetterUnits = 0;
@@ -224,9 +249,10 @@ private:
                 cut.line.over = width + room.taken;
                 break;
             }
-            found = i;
+            last = i;
         }
-        if (found == places_.size()) return cut;
+        if (!last) return cut;
+        const std::size_t found = *last;
         const Number unbrokenOver = cut.line.over;
         for (std::size_t i = found + 1; i-- > 0;) {
             const Opportunity& place = *places_[i];
@@ -255,7 +281,8 @@ private:
     const Paragraph& paragraph_;
     const LineQueryOf<Number>& query_;
     Policy& policy_;
-    std::vector<const Opportunity*> places_;  // where a word can be cut, in order
+    std::vector<const Opportunity*> places_;  // where a word can be cut, in order, as far as was needed
+    Left left_;
 };
 
 }  // namespace tenter::text

@@ -9,7 +9,6 @@
 #include <fstream>
 #include <map>
 #include <set>
-#include <sstream>
 #include <tuple>
 #include <utility>
 
@@ -91,11 +90,20 @@ Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
     return candidate;
 }
 
+/// The size in bytes of the largest font file that is read.
+constexpr std::uintmax_t largestFont = 64U << 20U;
+
+/// The bytes of a font file; empty if it is too large or not a file: a pipe or a device could have no end.
 std::string readWhole(const std::filesystem::path& file) {
-    const std::ifstream in(file, std::ios::binary);
-    std::ostringstream bytes;
-    bytes << in.rdbuf();
-    return std::move(bytes).str();
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(file, error)) return {};
+    const std::uintmax_t size = std::filesystem::file_size(file, error);
+    if (error || size > largestFont) return {};
+    std::ifstream in(file, std::ios::binary);
+    std::string bytes(static_cast<std::size_t>(size), '\0');
+    in.read(bytes.data(), static_cast<std::streamsize>(size));
+    bytes.resize(static_cast<std::size_t>(in.gcount()));
+    return bytes;
 }
 
 bool hasTable(hb_face_t* face, hb_tag_t table) {

@@ -12,6 +12,8 @@ struct Finished {
     int code = -1;
     std::string out;
     std::string err;
+    double seconds = 0;    ///< processor time
+    double megabytes = 0;  ///< largest resident memory
     [[nodiscard]] std::size_t errorLines() const;
 };
 

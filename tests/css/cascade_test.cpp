@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "css/longhands.h"
 #include "css/media.h"
 #include "tree.h"
@@ -258,6 +260,50 @@ TEST(Cascade, ReadsUnitsOfFonts) {
     Styles without(page.rules, 999, 1001, false);
     EXPECT_FALSE(without.length(page.element, "width", std::nullopt, "auto").has_value());
     EXPECT_EQ(without.problems.size(), 1U);
+}
+
+// Each interval of an imported page is read, and the rules of a page can have any number of widths.
+TEST(Cascade, HasABoundedNumberOfIntervals) {
+    std::string css;
+    for (int width = 400; width < 1400; ++width)
+        css += "@media (min-width: " + std::to_string(width) + "px) { div { width: " + std::to_string(width) +
+               "px } }";
+    const Page page(css);
+    const std::vector<double> ends = intervalEnds(page.rules, {page.element}, 320, 1920);
+    EXPECT_EQ(ends.size(), mostIntervalEnds);
+    EXPECT_TRUE(std::is_sorted(ends.begin(), ends.end()));
+    EXPECT_LT(ends.front(), 410);
+    EXPECT_GT(ends.back(), 1390);
+}
+
+/// `count` times `piece`.
+std::string repeated(const std::string& piece, int count) {
+    std::string out;
+    for (int i = 0; i < count; ++i)
+        out += piece;
+    return out;
+}
+
+// CSS Variables 1 § 3.3 allows a limit: each level takes a part of the stack.
+TEST(Cascade, LimitsVariablesInsideEachOther) {
+    std::string chain = "div { width: var(--v50); --v0: 7px;";
+    for (int i = 1; i <= 50; ++i)
+        chain += "--v" + std::to_string(i) + ": var(--v" + std::to_string(i - 1) + ");";
+    EXPECT_EQ(Page(chain + "}").value("width"), "7px");
+    std::string tooLong = "div { width: var(--v100000); --v0: 7px;";
+    for (int i = 1; i <= 100000; ++i)
+        tooLong += "--v" + std::to_string(i) + ": var(--v" + std::to_string(i - 1) + ");";
+    EXPECT_EQ(Page(tooLong + "}").value("width"), "");
+    EXPECT_EQ(
+        Page("div { width: " + repeated("var(--no, ", 50) + "7px" + repeated(")", 50) + "}").value("width"),
+        "7px");
+    const int many = 100000;
+    EXPECT_EQ(Page("div { width: " + repeated("var(--no, ", many) + "7px" + repeated(")", many) + "}")
+                  .value("width"),
+              "");
+    EXPECT_EQ(Page("div { color: " + repeated("light-dark(", many) + "red" + repeated(",red)", many) + "}")
+                  .value("color"),
+              "");
 }
 
 }  // namespace

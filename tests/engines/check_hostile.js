@@ -11,7 +11,7 @@ import {promisify} from 'node:util';
 
 import {launch} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
-import {hostileTexts, projectOf, refusedProjects} from './lib/hostile.js';
+import {hostileTexts, pageWith, projectOf, refusedProjects} from './lib/hostile.js';
 import {PageServer} from './lib/page_server.js';
 import {Tenter} from './lib/tenter.js';
 
@@ -75,6 +75,63 @@ async function open(name, project) {
   return {...held, pasted, dialogs, asked: server.asked.slice(before), requests};
 }
 
+/** The names of the elements of an exported file with those of their attributes, and what it ran and requested. */
+async function openAlone(html) {
+  const {alone} = server.add(html);
+  const tab = await browser.newPage();
+  let dialogs = 0;
+  tab.on('dialog', (dialog) => (++dialogs, dialog.dismiss()));
+  await tab.evaluateOnNewDocument(() => (window.hits = []));
+  const requests = [];
+  tab.on('request', (request) => request.url().startsWith('data:') || requests.push(request.url()));
+  await tab.goto(alone, {waitUntil: 'load', timeout: 600_000});
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  const held = await tab.evaluate(() => ({
+    names: [...document.querySelectorAll('*')].flatMap((element) => [
+      element.localName,
+      ...[...element.attributes].map((each) => `${element.localName}[${each.name}]`),
+    ]),
+    protocols: [...document.querySelectorAll('a[href]')].map((link) => link.protocol),
+    hits: window.hits,
+  }));
+  await tab.close();
+  return {...held, names: new Set(held.names), dialogs, requests: requests.filter((address) => address !== alone && !address.endsWith('/favicon.ico'))};
+}
+
+/** What drawings have for some texts only: letters that are slanted, because their face has no italic. */
+const drawn = ['use[transform]'];
+
+/** An exported file runs nothing, requests nothing, and has no element or attribute that `allowed` lacks. */
+async function checkExport(what, html, allowed) {
+  const held = await openAlone(html);
+  assert.equal(held.dialogs, 0, `${what}: no dialog`);
+  assert.deepEqual(held.hits, [], `${what}: nothing ran`);
+  assert.deepEqual(held.requests, [], `${what}: nothing was requested`);
+  assert.ok(!held.names.has('script'), `${what}: no script`);
+  for (const name of held.names) assert.doesNotMatch(name, /\[on/, `${what}: no handler of events`);
+  for (const protocol of held.protocols) assert.ok([...schemes, ':'].includes(protocol), `${what}: ${protocol} is a scheme to follow`);
+  if (allowed) assert.deepEqual([...held.names].filter((name) => !allowed.has(name) && !drawn.includes(name)), [], `${what}: the same kinds of elements and attributes as with harmless copy`);
+  return held.names;
+}
+
+/** Spec sheet, picture and tokens of the hostile project, and the page of a hostile row that was imported. */
+async function checkOtherExports() {
+  const file = (name) => path.join(folder, `${name}.tenter.json`);
+  const svg = async (name) => `<!doctype html><title>Picture</title><body>${await tenter.picture(file(name), 'walks-pair', 1200, null)}`;
+  const sheet = await checkExport('sheet', await tenter.sheet(file('harmless')));
+  await checkExport('sheet', await tenter.sheet(file('hostile')), sheet);
+  const picture = await checkExport('picture', await svg('harmless'));
+  await checkExport('picture', await svg('hostile'), picture);
+  assert.ok(await tenter.tokens(file('hostile')), 'tokens are JSON');
+
+  await writeFile(path.join(folder, 'page.html'), pageWith(hostileTexts));
+  const {project} = await tenter.newFromPage(path.join(folder, 'page.html'));
+  await writeFile(file('imported'), project);
+  const variant = JSON.parse(project).variants[0].class;
+  const names = await checkExport('page of an imported row', await tenter.page(file('imported'), variant));
+  assert.ok(names.has('article') && names.has('h3'), 'the row was imported');
+}
+
 /** Text as HTML can represent it: NUL becomes U+FFFD. */
 const held = (text) => text.replaceAll('\0', '\ufffd');
 
@@ -125,6 +182,8 @@ try {
   });
   const whitespace = /[\t\n\f\r ]+/g;  // HTML § 3.2.9: a document's title is stripped and collapsed
   assert.equal(page.title, `${held(hostileTexts[0])}, ${held(hostileTexts[1])}`.replace(whitespace, ' ').trim());
+
+  await checkOtherExports();
 
   const refused = refusedProjects(projectOf('creek.jpg', ['Low tide'], []));
   for (const {what, json} of refused) {

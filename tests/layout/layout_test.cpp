@@ -106,6 +106,9 @@ TEST(Layout, ExcludesAClassicScrollbarFromPercentages) {
     EXPECT_NEAR(part(layOut(prepareRow(project), 800), 0, 0).fontSize, 32, 0.01);
     project.page.scrollbar.always = true;
     EXPECT_NEAR(part(layOut(prepareRow(project), 800), 0, 0).fontSize, 32 - 15 * 0.04, 0.01);
+    // A viewport that is narrower than its scrollbar has no room, not less than none.
+    project.page.container.width = units::Length::vw(200);
+    EXPECT_EQ(layOut(prepareRow(project), 10).container.width, 0);
 }
 
 // CSS Sizing 3 § 5.1: a start-aligned button is as wide as its label, or as the available width; then its

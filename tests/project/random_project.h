@@ -11,10 +11,12 @@
 
 namespace tenter::project {
 
-/// Makes projects as JSON: keys in any order, `x-` keys among them, any setting set or not.
-class RandomProject {
+/// Makes projects as JSON: keys in any order, `x-` keys among them, any setting set or not. `Source`: a
+/// generator of random numbers, or a reference to one.
+template <class Source>
+class RandomProjectFrom {
 public:
-    explicit RandomProject(unsigned seed) : random_(seed) {}
+    explicit RandomProjectFrom(Source source) : random_(std::forward<Source>(source)) {}
 
     Json next() {
         // Half of them may level cards and set pictures beside the text, the others may use what does not go
@@ -267,8 +269,14 @@ private:
         return list;
     }
 
-    std::mt19937 random_;
+    Source random_;
     bool strict_ = false;
+};
+
+/// The projects of a seed.
+class RandomProject : public RandomProjectFrom<std::mt19937> {
+public:
+    explicit RandomProject(unsigned seed) : RandomProjectFrom(std::mt19937(seed)) {}
 };
 
 }  // namespace tenter::project

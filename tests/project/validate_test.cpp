@@ -119,6 +119,20 @@ const std::vector<std::pair<const char*, Change>>& breaches() {
         {"/cards", [](Project& p) { repeat(p.row().cards, 501); }},
         {"/cards/0/parts", [](Project& p) { repeat(p.row().cards[0].parts, 51); }},
         {"/cards/0/parts/0/role", [](Project& p) { textOf(p).role = "Heading"; }},
+        {"/cards/0/parts/0/copy",
+         [](Project& p) {
+             textOf(p).copy = {{Run::Kind::Plain, std::string(longestText + 1, 'x'), {}}};
+         }},
+        {"/cards/0/parts/0/copy", [](Project& p) { textOf(p).copy = Copy(mostRuns + 1); }},
+        {"/cards",
+         [](Project& p) {
+             textOf(p).copy = {{Run::Kind::Plain, std::string(longestText, 'x'), {}}};
+             repeat(p.row().cards, longestTexts / longestText + 1);
+         }},
+        {"/style/text/heading/family",
+         [](Project& p) {
+             p.row().style.text.of("heading").family = std::vector<std::string>(mostFamilies + 1, "Karla");
+         }},
         {"/cards/0/parts/1/picture", [](Project& p) { pictureOf(p).file.clear(); }},
         {"/cards/0/parts/1/size/0", [](Project& p) { pictureOf(p).width = 1e6; }},
         {"/cards/0/parts/1/ratio",
@@ -184,6 +198,10 @@ const std::vector<std::pair<const char*, Change>>& breaches() {
         {"/given/selectors/Big Text",
          [](Project& p) { p.row().given->selectors.emplace_back("Big Text", "p"); }},
         {"/given/selectors/card", [](Project& p) { p.row().given->selectors[1].second = " "; }},
+        {"/given/selectors/card",
+         [](Project& p) { p.row().given->selectors[1].second = std::string(longestSelectors + 1, 'p'); }},
+        {"/given/markup", [](Project& p) { p.row().given->markup = std::string(longestCode + 1, ' '); }},
+        {"/given/theme", [](Project& p) { p.row().given->theme = std::string(longestCode + 1, ' '); }},
         {"/",
          [](Project& p) {
              addRoles(p.row().style.text, 60);

@@ -5,6 +5,7 @@
 
 #include <random>
 
+#include "project/rules.h"
 #include "project/utf8.h"
 #include "start/language.h"
 
@@ -221,6 +222,16 @@ TEST(PastedText, BoundsItsInput) {
     const PastedText large = readPasted(std::string(longestPaste, 'x') + "\nend\n");
     ASSERT_FALSE(large.notes.empty());
     EXPECT_NE(large.notes.back().find("1 MB"), std::string::npos);
+    ASSERT_EQ(large.cards.size(), 1U);
+    EXPECT_EQ(project::plainText(large.cards[0].parts[0].copy), std::string(project::longestText, 'x'));
+    std::string much;
+    for (int i = 0; i < 90; ++i)
+        much += "Heading: Walk\nText: " + std::string(9000, 'x') + "\n\n";
+    std::size_t characters = 0;
+    for (const PastedCard& card : readPasted(much).cards)
+        for (const project::TextPart& part : card.parts)
+            characters += project::plainText(part.copy).size();
+    EXPECT_EQ(characters, project::longestTexts);
     std::string lines = "Heading\n";
     for (int i = 0; i < 500; ++i)
         lines += "Text: line\n";

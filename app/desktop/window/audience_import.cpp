@@ -25,7 +25,9 @@ void AudienceImport::read(const QString& file) {
         return;
     }
     const QString name = QFileInfo(file).fileName();
-    const auto audience = checks::readAudience(in.readAll().toStdString(), name.toStdString(), problems);
+    const auto audience =
+        checks::readAudience(in.read(static_cast<qint64>(checks::largestAudience) + 1).toStdString(),
+                             name.toStdString(), problems);
     if (!audience) {
         problems_.showProblems(QObject::tr("The audience was not imported."), problems);
         return;

@@ -47,6 +47,24 @@ export function refusedProjects(project) {
   return spoilt;
 }
 
+/** A page with a row of cards that has `texts` as classes, ids, addresses, texts and attributes, and handlers of events. */
+export function pageWith(texts) {
+  const quoted = (text) => text.replaceAll('\0', '').replaceAll('&', '&amp;').replaceAll('"', '&quot;');
+  const escaped = (text) => quoted(text).replaceAll('<', '&lt;');
+  const cards = texts.map(
+    (text, i) => `<article class="card ${quoted(text)}" id="${quoted(text)}" onclick="top.hits.push(${i})" data-x="${quoted(text)}">
+      <img src="${quoted(text)}" srcset="${quoted(text)} 2x" alt="${quoted(text)}" onerror="top.hits.push('src')">
+      <h3 style="background: url(${quoted(text)})">Low tide ${escaped(text)}</h3>
+      <p lang="${quoted(text)}">${escaped(text)} <b onmouseover="top.hits.push('b')">Marsh</b></p>
+      <script>top.hits.push('script')</script>
+      <a href="${quoted(text)}" target="${quoted(text)}" ping="http://127.0.0.1:9/">Book</a></article>`,
+  );
+  return `<!doctype html><html lang="en"><title>${escaped(texts[0])}</title><base href="http://127.0.0.1:9/">
+    <style>.row { display: grid; grid-template-columns: repeat(3, 1fr); background: url(//127.0.0.1:9/z) }
+    .card::before { content: "</p><script>top.hits.push('content')<\\/script>" } @import "//127.0.0.1:9/i.css";</style>
+    <div class="row">${cards.join('')}</div>`;
+}
+
 /** A card with `text` in every place that takes text. */
 function card(picture, text) {
   return {

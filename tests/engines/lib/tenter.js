@@ -21,6 +21,16 @@ export class Tenter {
     return Object.assign(layouts, {fonts});
   }
 
+  /** The spec sheet as HTML. */
+  sheet(project) {
+    return this.#out('sheet', project);
+  }
+
+  /** The design tokens, parsed. */
+  async tokens(project) {
+    return JSON.parse(await this.#out('tokens', project));
+  }
+
   page(project, variant) {
     return this.#out('page', project, '--variant', variant);
   }
