@@ -7,6 +7,7 @@
 #include <QtTest>
 #include <ctime>
 
+#include "../network.h"
 #include "at_the_window.h"
 #include "project/rules.h"
 #include "project/validate.h"
@@ -74,7 +75,12 @@ private:
 class ResponsiveTest : public AtTheWindow {
     Q_OBJECT
 
+public Q_SLOTS:
+    /// Whatever is done here uses no network: the process would be killed.
+    static void initMain() { isOffline = tests::forbidNetwork(); }
+
 private Q_SLOTS:
+    static void usesNoNetwork() { QVERIFY(isOffline); }
     void cleanup() { window_.reset(); }
 
     void survivesRandomActions() {
@@ -306,6 +312,7 @@ private:
     }
 
     QRandomGenerator random_;
+    inline static bool isOffline = false;
 };
 
 }  // namespace tenter::desktop
