@@ -437,7 +437,7 @@ bool validate(ReadContext& context, const Project& project, const Project* valid
     if (style) checkAt(context, "style", project.row().style);
     if (cards) {
         checkList(context, "cards", project.row().cards, mostCards);
-        checkTexts(context, project.row().cards);
+        if (context.isSound()) checkTexts(context, project.row().cards);
     }
     if (variants) checkList(context, "variants", project.row().variants, mostVariants);
     if (isNewInRow(&Row::wishes)) checkAt(context, "wishes", project.row().wishes);

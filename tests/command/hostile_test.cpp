@@ -36,8 +36,8 @@ std::string listed(std::size_t count, const std::string& between,
     return out;
 }
 
-std::string project(const std::string& cards, const std::string& more = "",
-                    const std::string& variants = R"([{"class": "walks", "bands": [{}]}])") {
+std::string hostileProject(const std::string& cards, const std::string& more = "",
+                           const std::string& variants = R"([{"class": "walks", "bands": [{}]}])") {
     return R"({"format": "tenter-project", "version": 1, "name": "Walks", )" + more + R"("cards": )" + cards +
            R"(, "variants": )" + variants + "}";
 }
@@ -49,10 +49,10 @@ std::string given(const std::string& markup, const std::string& card, const std:
            R"("}, "theme": ")" + theme + R"("}, )";
 }
 
-const std::string row =
+const std::string cardRow =
     "<div class=row>" +
     times("<article class=card><h3>Tide</h3><p>Some text</p><a href='#'>Go</a></article>", 4) + "</div>";
-std::string page(const std::string& css, const std::string& body = row) {
+std::string hostilePage(const std::string& css, const std::string& body = cardRow) {
     return "<!doctype html><title>Walks</title><style>" + css + "</style>" + body;
 }
 
@@ -66,7 +66,9 @@ void expectAnswer(const Finished& finished, const std::string& name) {
     EXPECT_LE(finished.seconds, mostSeconds) << name;
     EXPECT_LE(finished.megabytes, mostMegabytes) << name;
     EXPECT_LE(finished.errorLines(), 200U) << name;
-    if (finished.code == 2) EXPECT_GE(finished.errorLines(), 1U) << name;
+    if (finished.code == 2) {
+        EXPECT_GE(finished.errorLines(), 1U) << name;
+    }
     EXPECT_LE(finished.err.size(), 200'000U) << name;
 }
 
@@ -85,41 +87,45 @@ void expectAnswers(const std::vector<Hostile>& inputs, const std::string& ending
 TEST(HostileInput, ProjectsAreAnsweredInTime) {
     const std::size_t most = 15 * megabyte;
     expectAnswers(
-        {{"63 MB of text", [] { return project(cardOf(filled("tide ", 63 * megabyte))); }},
-         {"text", [=] { return project(cardOf(filled("tide ", most))); }},
-         {"one word", [=] { return project(cardOf(filled("t", 9'999))); }},
-         {"one word with soft hyphens", [=] { return project(cardOf(times("t\u00ad", 4'999))); }},
-         {"forced breaks", [=] { return project(cardOf(times("t\\n", 4'999))); }},
-         {"changes of direction", [=] { return project(cardOf(times("\u05d0a\u202e", 3'333))); }},
-         {"marks", [=] { return project(cardOf(times("\u0301", 9'999))); }},
+        {{"63 MB of text", [] { return hostileProject(cardOf(filled("tide ", 63 * megabyte))); }},
+         {"text", [=] { return hostileProject(cardOf(filled("tide ", most))); }},
+         {"one word", [=] { return hostileProject(cardOf(filled("t", 9'999))); }},
+         {"one word with soft hyphens", [=] { return hostileProject(cardOf(times("t\u00ad", 4'999))); }},
+         {"forced breaks", [=] { return hostileProject(cardOf(times("t\\n", 4'999))); }},
+         {"changes of direction", [=] { return hostileProject(cardOf(times("\u05d0a\u202e", 3'333))); }},
+         {"marks", [=] { return hostileProject(cardOf(times("\u0301", 9'999))); }},
          {"runs",
           [=] {
-              return project(R"([{"parts": [{"role": "body", "copy": [)" +
-                             listed(most / 20, ",", [](const auto&) { return R"({"strong": "a"})"; }) +
-                             "]}]}]");
+              return hostileProject(R"([{"parts": [{"role": "body", "copy": [)" +
+                                    listed(most / 20, ",", [](const auto&) { return R"({"strong": "a"})"; }) +
+                                    "]}]}]");
           }},
          {"lists", [=] { return filled("[", most); }},
          {"objects", [=] { return filled(R"({"a":)", most); }},
-         {"a name", [=] { return project("[]", R"("x-name": ")" + filled("n", most) + R"(", )"); }},
-         {"a number", [=] { return project("[]", R"("headingLevel": )" + filled("9", most) + ", "); }},
-         {"cards", [=] { return project("[" + filled(R"({"parts":[]},)", most) + R"({"parts":[]}])"); }},
+         {"a name", [=] { return hostileProject("[]", R"("x-name": ")" + filled("n", most) + R"(", )"); }},
+         {"a number", [=] { return hostileProject("[]", R"("headingLevel": )" + filled("9", most) + ", "); }},
+         {"cards",
+          [=] { return hostileProject("[" + filled(R"({"parts":[]},)", most) + R"({"parts":[]}])"); }},
          {"families",
           [=] {
-              return project(cardOf("Low tide"),
-                             R"("style": {"text": {"heading": {"family": [)" +
-                                 listed(500'000, ",", [](const auto& i) { return "\"F" + i + "\""; }) +
-                                 "]}}}, ");
+              return hostileProject(cardOf("Low tide"),
+                                    R"("style": {"text": {"heading": {"family": [)" +
+                                        listed(500'000, ",", [](const auto& i) { return "\"F" + i + "\""; }) +
+                                        "]}}}, ");
           }},
          {"a theme",
-          [=] { return project("[]", given("<p class=walks>", "p", filled(".c .d>p{color:red}", most))); }},
+          [=] {
+              return hostileProject("[]", given("<p class=walks>", "p", filled(".c .d>p{color:red}", most)));
+          }},
          {"a theme of the largest size",
           [=] {
-              return project("[]", given("<p class=walks>", "p", filled(".c .d>p{color:red}", 2 * megabyte)));
+              return hostileProject(
+                  "[]", given("<p class=walks>", "p", filled(".c .d>p{color:red}", 2 * megabyte)));
           }},
-         {"markup", [=] { return project("[]", given(filled("<div>", most), ".c", "")); }},
+         {"markup", [=] { return hostileProject("[]", given(filled("<div>", most), ".c", "")); }},
          {"a selector",
           [=] {
-              return project(
+              return hostileProject(
                   "[]", given("<p class=walks>", times(":not(", 100'000) + "a" + times(")", 100'000), ""));
           }},
          {"NUL", [=] { return std::string(most, '\0'); }}},
@@ -186,47 +192,55 @@ TEST(HostileInput, StylesheetsAreAnsweredInTime) {
 
 TEST(HostileInput, PagesAreAnsweredInTime) {
     std::vector<Hostile> inputs = {
-        {"63 MB of elements", [] { return page("", row + filled("<p>a</p>", 63 * megabyte)); }},
-        {"elements", [] { return page("", row + filled("<p>a</p>", 19 * megabyte)); }},
+        {"63 MB of elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 63 * megabyte)); }},
+        {"elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 19 * megabyte)); }},
         {"cards",
-         [] { return page("", "<div class=row>" + times("<p class=card><b>Tide</b> text</p>", 200'000)); }},
-        {"depth", [] { return page("", filled("<div>", 19 * megabyte)); }},
-        {"depth of a row", [] { return page("", times("<div>", 450) + row); }},
-        {"misnested elements", [] { return page("", filled("<a><b><i><p>", 19 * megabyte)); }},
+         [] {
+             return hostilePage("", "<div class=row>" + times("<p class=card><b>Tide</b> text</p>", 200'000));
+         }},
+        {"depth", [] { return hostilePage("", filled("<div>", 19 * megabyte)); }},
+        {"depth of a row", [] { return hostilePage("", times("<div>", 450) + cardRow); }},
+        {"misnested elements", [] { return hostilePage("", filled("<a><b><i><p>", 19 * megabyte)); }},
         {"attributes",
          [] {
-             return page("", "<div " + listed(500'000, " ", [](const auto& i) { return "a" + i + "=b"; }) +
-                                 ">" + row);
+             return hostilePage("", "<div " +
+                                        listed(500'000, " ", [](const auto& i) { return "a" + i + "=b"; }) +
+                                        ">" + cardRow);
          }},
         {"rules and elements",
          [] {
-             return page(times(".c .d .c .d p:nth-child(2n+1 of .d){color:red}", 3'000),
-                         "<div class=row>" +
-                             times("<article class=card>" +
-                                       times("<div class=c><p class=d>x</p></div>", 500) + "</article>",
-                                   8));
+             return hostilePage(
+                 times(".c .d .c .d p:nth-child(2n+1 of .d){color:red}", 3'000),
+                 "<div class=row>" +
+                     times("<article class=card>" + times("<div class=c><p class=d>x</p></div>", 500) +
+                               "</article>",
+                           8));
          }},
         {":has() and elements",
          [] {
-             return page(times("div:has(p:has(+ .d)){color:red}", 3'000),
-                         "<div class=row>" +
-                             times("<article class=card>" +
-                                       times("<div class=c><p class=d>x</p></div>", 500) + "</article>",
-                                   8));
+             return hostilePage(
+                 times("div:has(p:has(+ .d)){color:red}", 3'000),
+                 "<div class=row>" +
+                     times("<article class=card>" + times("<div class=c><p class=d>x</p></div>", 500) +
+                               "</article>",
+                           8));
          }},
         {"text",
          [] {
-             return page("",
-                         "<div class=row>" + times("<article><h3>Tide</h3><p>" +
-                                                       filled("Some text ", 4 * megabyte) + "</p></article>",
-                                                   4));
+             return hostilePage(
+                 "", "<div class=row>" + times("<article><h3>Tide</h3><p>" +
+                                                   filled("Some text ", 4 * megabyte) + "</p></article>",
+                                               4));
          }},
         {"cells",
-         [] { return page("", "<table>" + times("<td colspan=99999999 rowspan=99999999>a", 10'000) + row); }},
+         [] {
+             return hostilePage(
+                 "", "<table>" + times("<td colspan=99999999 rowspan=99999999>a", 10'000) + cardRow);
+         }},
         {"UTF-16 without a mark", [] { return std::string(4 * megabyte, '\0'); }},
     };
     for (const Hostile& sheet : stylesheets(4 * megabyte - 1024))
-        inputs.push_back({"page with " + sheet.name, [sheet] { return page(sheet.content()); }});
+        inputs.push_back({"page with " + sheet.name, [sheet] { return hostilePage(sheet.content()); }});
     expectAnswers(inputs, ".html", {{"intake"}});
 }
 
@@ -260,7 +274,7 @@ TEST(HostileInput, FilesOfAProjectAreAnsweredInTime) {
             R"([{"parts": [{"picture": ")" + file + R"("}, {"role": "body", "copy": "Low tide"}]}])";
         const std::string font = R"("fonts": [{"family": "Own", "file": ")" + file +
                                  R"("}], "style": {"text": {"body": {"family": ["Own"]}}}, )";
-        const std::string hostile = folder.write("hostile.tenter.json", project(parts, font));
+        const std::string hostile = folder.write("hostile.tenter.json", hostileProject(parts, font));
         for (const char* verb : {"check", "page", "sheet", "pictures"}) {
             std::vector<std::string> arguments{verb, hostile};
             if (arguments.front() == "pictures")

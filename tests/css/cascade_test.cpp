@@ -277,7 +277,7 @@ TEST(Cascade, HasABoundedNumberOfIntervals) {
 }
 
 /// `count` times `piece`.
-std::string repeated(const std::string& piece, int count) {
+std::string times(const std::string& piece, int count) {
     std::string out;
     for (int i = 0; i < count; ++i)
         out += piece;
@@ -294,14 +294,13 @@ TEST(Cascade, LimitsVariablesInsideEachOther) {
     for (int i = 1; i <= 100000; ++i)
         tooLong += "--v" + std::to_string(i) + ": var(--v" + std::to_string(i - 1) + ");";
     EXPECT_EQ(Page(tooLong + "}").value("width"), "");
-    EXPECT_EQ(
-        Page("div { width: " + repeated("var(--no, ", 50) + "7px" + repeated(")", 50) + "}").value("width"),
-        "7px");
+    EXPECT_EQ(Page("div { width: " + times("var(--no, ", 50) + "7px" + times(")", 50) + "}").value("width"),
+              "7px");
     const int many = 100000;
-    EXPECT_EQ(Page("div { width: " + repeated("var(--no, ", many) + "7px" + repeated(")", many) + "}")
-                  .value("width"),
-              "");
-    EXPECT_EQ(Page("div { color: " + repeated("light-dark(", many) + "red" + repeated(",red)", many) + "}")
+    EXPECT_EQ(
+        Page("div { width: " + times("var(--no, ", many) + "7px" + times(")", many) + "}").value("width"),
+        "");
+    EXPECT_EQ(Page("div { color: " + times("light-dark(", many) + "red" + times(",red)", many) + "}")
                   .value("color"),
               "");
 }

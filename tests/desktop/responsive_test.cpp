@@ -45,6 +45,8 @@ double residentMegabytes() {
     return 0;
 }
 
+}  // namespace
+
 /// Measures how long the event loop of the GUI thread is busy between two turns.
 class Heartbeat {
 public:
@@ -70,12 +72,10 @@ private:
     double longest_ = 0;
 };
 
-}  // namespace
-
 class ResponsiveTest : public AtTheWindow {
     Q_OBJECT
 
-public Q_SLOTS:
+public:
     /// Whatever is done here uses no network: the process would be killed.
     static void initMain() { isOffline = tests::forbidNetwork(); }
 
@@ -110,22 +110,23 @@ private Q_SLOTS:
     void answersInputInALargestProject() {
         const QTemporaryDir folder;
         const QString file = largestProject(folder);
-        Heartbeat heart;
+        const auto heartbeat = std::make_unique<Heartbeat>();
+        Heartbeat* const heart = heartbeat.get();
         window_ = shownWindow(file);
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
         QCOMPARE(project().row().cards.size(), std::size_t{200});
         QCOMPARE(project().row().variants.size(), project::mostVariants);
-        const double opened = heart.takeLongest();
+        const double opened = heart->takeLongest();
         waitForJobs(*window_);
-        const double loaded = heart.takeLongest();
+        const double loaded = heart->takeLongest();
         double longest = 0;
         auto* row = window_->findChild<row::RowView*>();
         row->setFocus();
         const auto answer = [&](const char* what, const std::function<void()>& input) {
-            heart.takeLongest();
+            heart->takeLongest();
             input();
             QCoreApplication::processEvents();
-            const double took = heart.takeLongest();
+            const double took = heart->takeLongest();
             qInfo("%s: %.0f ms", what, took);
             longest = std::max(longest, took);
         };
@@ -177,9 +178,14 @@ private:
                     text += static_cast<char>('a' + random.bounded(26));
                 text += ' ';
             }
-            project::TextPart heading{"heading", {{project::Run::Kind::Plain, "Low tide", {}}}};
-            project::TextPart body{"body", {{project::Run::Kind::Plain, text, {}}}};
-            row.cards.push_back({{heading, body}});
+            project::Card& card = row.cards.emplace_back();
+            for (const auto& [role, copy] :
+                 {std::pair{"heading", std::string("Low tide")}, std::pair{"body", text}}) {
+                project::TextPart part;
+                part.role = role;
+                part.copy = {{project::Run::Kind::Plain, copy, {}}};
+                card.parts.emplace_back(std::move(part));
+            }
         }
         const project::Variant first = row.variants.front();
         while (row.variants.size() < project::mostVariants) {
