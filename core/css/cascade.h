@@ -182,7 +182,7 @@ inline constexpr std::size_t mostIntervalEnds = 250;
 
 /// The ends of the intervals in which no media condition of declarations for `elements` changes, between
 /// `least` and `most` (CSS px, both excluded), rising. An end belongs to the interval below it.
-/// Of more than `mostIntervalEnds`, so many.
+/// Of more than `mostIntervalEnds`, so many; fewer if very many declarations apply.
 std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elements::Element>& elements,
                                  double least, double most);
 

@@ -142,14 +142,21 @@ std::set<std::size_t> StyleRules::pageRulesFor(Elements::Element element, Active
     return found;
 }
 
+/// The largest number of declarations, of all elements and intervals together. Common pages have some
+/// thousand declarations and twenty intervals.
+constexpr std::size_t mostReadings = 2'000'000;
+
 std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elements::Element>& elements,
                                  double least, double most) {
     std::set<const Condition*> conditions;
-    for (const Elements::Element element : elements)
+    std::size_t declarations = 0;
+    for (const Elements::Element element : elements) {
+        declarations += rules.atRest(element).size();
         for (const Applying& applying : rules.atRest(element))
             if (applying.rule != nullptr)
                 for (const Condition* condition : rules.sheetOf(applying.origin).conditionsOf(*applying.rule))
                     if (condition->kind == ConditionKind::Media) conditions.insert(condition);
+    }
     // The distance to the next width below a breakpoint of `min-width`. Chromium 156 compares the widths of
     // media conditions to 1/64 px: at 576 px `max-width: 575.99px` holds, `max-width: 575.98px` does not.
     constexpr double below = 0.02;
@@ -164,12 +171,14 @@ std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elem
     std::vector<double> inside;
     for (const double end : ends)
         if (end > least && end < most) inside.push_back(end);
-    if (inside.size() <= mostIntervalEnds) return inside;
+    // Each interval reads the declarations again.
+    const std::size_t most = std::clamp<std::size_t>(mostReadings / (declarations + 1), 10, mostIntervalEnds);
+    if (inside.size() <= most) return inside;
     // Those left are spread over all of them.
     std::vector<double> spread;
-    spread.reserve(mostIntervalEnds);
-    for (std::size_t i = 0; i < mostIntervalEnds; ++i)
-        spread.push_back(inside[i * inside.size() / mostIntervalEnds]);
+    spread.reserve(most);
+    for (std::size_t i = 0; i < most; ++i)
+        spread.push_back(inside[i * inside.size() / most]);
     return spread;
 }
 

@@ -146,8 +146,11 @@ private:
             names.css = before;
             sheets_.push_back(std::move(names));
             for (const css::Import& import : imports) {
-                PageSheet inner = sheet;
-                inner.css.clear();
+                if (files_ > mostSheets) break;
+                PageSheet inner;
+                inner.name = sheet.name;
+                inner.conditions = sheet.conditions;
+                inner.layers = sheet.layers;
                 if (!isBlank(import.media))
                     inner.conditions.emplace_back(css::ConditionKind::Media, import.media);
                 if (!import.supports.empty())

@@ -61,10 +61,15 @@ public:
         return true;
     }
 
+    static constexpr std::size_t longestNumber = 30;  // shown of it
+
     bool parse_error(std::size_t position, const std::string& token, const Json::exception& error) override {
         const std::size_t at = position == 0 ? 0 : position - 1;
         if (error.id == 406) {
-            return wrong(at, "The number " + token + " is too large.", "Write a smaller number.");
+            return wrong(at,
+                         "The number " + std::string(token, 0, longestNumber) +
+                             (token.size() > longestNumber ? "…" : "") + " is too large.",
+                         "Write a smaller number.");
         }
         if (at >= text_.size()) {
             return wrong(text_.size(), "The file ends in the middle of its JSON.",

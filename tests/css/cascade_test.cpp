@@ -271,6 +271,7 @@ TEST(Cascade, HasABoundedNumberOfIntervals) {
     const Page page(css);
     const std::vector<double> ends = intervalEnds(page.rules, {page.element}, 320, 1920);
     EXPECT_EQ(ends.size(), mostIntervalEnds);
+    EXPECT_EQ(intervalEnds(page.rules, std::vector(200, page.element), 320, 1920).size(), 10U);
     EXPECT_TRUE(std::is_sorted(ends.begin(), ends.end()));
     EXPECT_LT(ends.front(), 410);
     EXPECT_GT(ends.back(), 1390);

@@ -225,6 +225,37 @@ private:
         return widget;
     }
 
+    /// A key goes to what has the focus then: the one before can have moved it, or have closed what had it.
+    void key(int code, Qt::KeyboardModifiers modifiers, const QString& text) {
+        for (const bool press : {true, false}) {
+            QWidget* focus = QApplication::focusWidget();
+            if (focus == nullptr) focus = window_.get();
+            QTest::simulateEvent(focus, press, code, modifiers, text, false);
+        }
+    }
+
+    /// Presses a button somewhere, moves `steps` times, and releases it. `twice`: a double click.
+    void mouse(Qt::MouseButton button, int steps, bool twice) {
+        QPoint point;
+        const QPointer<QWidget> widget = anywhere(point);
+        const auto send = [&](QEvent::Type type, Qt::MouseButtons held) {
+            if (widget.isNull()) return;
+            const Qt::MouseButton changed = type == QEvent::MouseMove ? Qt::NoButton : button;
+            QMouseEvent event(type, point, widget->mapToGlobal(point), changed, held, Qt::NoModifier);
+            QApplication::sendEvent(widget, &event);
+            QCoreApplication::processEvents();
+        };
+        send(QEvent::MouseButtonPress, button);
+        for (int i = 0; i < steps; ++i) {
+            point += QPoint(below(60) - 30, below(60) - 30);
+            send(QEvent::MouseMove, button);
+        }
+        send(QEvent::MouseButtonRelease, Qt::NoButton);
+        if (!twice) return;
+        send(QEvent::MouseButtonDblClick, button);
+        send(QEvent::MouseButtonRelease, Qt::NoButton);
+    }
+
     /// One action of a person: a key, text, a click, a drag, the wheel, or an entry of a menu.
     void act() {
         static const Qt::Key keys[] = {
@@ -237,36 +268,27 @@ private:
                                                           Qt::ControlModifier, Qt::AltModifier};
         static const QString texts[] = {"24",      "1.5em",        "-3",  "50%", "Low tide",
                                         "#17323a", "\u05d0\u05d1", "1e9", "",    "   "};
-        QPoint point;
-        QWidget* focus = QApplication::focusWidget() != nullptr ? QApplication::focusWidget() : window_.get();
         switch (below(12)) {
             case 0:
             case 1:
             case 2:
-                return QTest::keyClick(focus, keys[below(std::size(keys))],
-                                       modifiers[below(std::size(modifiers))]);
+                return key(keys[below(std::size(keys))], modifiers[below(std::size(modifiers))], {});
             case 3:
-                QTest::keyClicks(focus, texts[below(std::size(texts))]);
+                for (const QChar letter : texts[below(std::size(texts))])
+                    key(letter.unicode() < 0x80 ? letter.toUpper().unicode() : 0, Qt::NoModifier, letter);
                 return;
             case 4:
-            case 5: {
-                QWidget* widget = anywhere(point);
-                return QTest::mouseClick(widget, below(8) == 0 ? Qt::RightButton : Qt::LeftButton, {}, point);
-            }
-            case 6: {
-                QWidget* widget = anywhere(point);
-                return QTest::mouseDClick(widget, Qt::LeftButton, {}, point);
-            }
-            case 7: {
-                QWidget* widget = anywhere(point);
-                QTest::mousePress(widget, Qt::LeftButton, {}, point);
-                for (int i = 0; i < 3; ++i)
-                    QTest::mouseMove(widget, point += QPoint(below(60) - 30, below(60) - 30));
-                return QTest::mouseRelease(widget, Qt::LeftButton, {}, point);
-            }
-            case 8:
+            case 5:
+                return mouse(below(8) == 0 ? Qt::RightButton : Qt::LeftButton, 0, false);
+            case 6:
+                return mouse(Qt::LeftButton, 0, true);
+            case 7:
+                return mouse(Qt::LeftButton, 3, false);
+            case 8: {
+                QPoint point;
                 return wheel(anywhere(point), below(2) == 0 ? 120 : -120,
                              below(4) == 0 ? Qt::ControlModifier : Qt::NoModifier);
+            }
             case 9:
                 return session().view.setWidth(320 + below(1600));
             case 10:
