@@ -172,13 +172,14 @@ std::vector<double> intervalEnds(const StyleRules& rules, const std::vector<Elem
     for (const double end : ends)
         if (end > least && end < most) inside.push_back(end);
     // Each interval reads the declarations again.
-    const std::size_t most = std::clamp<std::size_t>(mostReadings / (declarations + 1), 10, mostIntervalEnds);
-    if (inside.size() <= most) return inside;
+    const std::size_t limit =
+        std::clamp<std::size_t>(mostReadings / (declarations + 1), 10, mostIntervalEnds);
+    if (inside.size() <= limit) return inside;
     // Those left are spread over all of them.
     std::vector<double> spread;
-    spread.reserve(most);
-    for (std::size_t i = 0; i < most; ++i)
-        spread.push_back(inside[i * inside.size() / most]);
+    spread.reserve(limit);
+    for (std::size_t i = 0; i < limit; ++i)
+        spread.push_back(inside[i * inside.size() / limit]);
     return spread;
 }
 

@@ -255,18 +255,16 @@ TEST(HostileInput, PagesAreAnsweredInTime) {
 TEST(HostileInput, AudiencesAreAnsweredInTime) {
     const std::string sample = TENTER_SAMPLES "/shore-walks.tenter.json";
     std::vector<Hostile> inputs;
-    for (const std::size_t size : {8 * megabyte - 1024, 63 * megabyte}) {
-        const std::string name = std::to_string(size / megabyte) + " MB of ";
-        inputs.push_back({name + "lines", [=] { return "width,visits\n" + filled("390,5\n", size); }});
-        inputs.push_back({name + "wrong lines", [=] { return "width,visits\n" + filled("x,y\n", size); }});
-        inputs.push_back({name + "cells", [=] { return "width,visits\n" + filled("1,", size); }});
-        inputs.push_back(
-            {name + "an open quotation mark", [=] { return "width,visits\n\"" + filled("1,\n", size); }});
-        inputs.push_back({name + "line ends", [=] { return filled("\n", size); }});
-        inputs.push_back(
-            {name + "digits", [=] { return "width,visits\n" + std::string(size, '9') + ",1\n"; }});
-        inputs.push_back({name + "NUL", [=] { return std::string(size, '\0'); }});
-    }
+    const std::size_t most = 8 * megabyte - 1024;
+    inputs.push_back({"63 MB", [] { return "width,visits\n" + std::string(63 * megabyte, '9'); }});
+    inputs.push_back({"lines", [=] { return "width,visits\n" + filled("390,5\n", most); }});
+    inputs.push_back({"wrong lines", [=] { return "width,visits\n" + filled("x,y\n", most); }});
+    inputs.push_back({"cells", [=] { return "width,visits\n" + filled("1,", most); }});
+    inputs.push_back({"headings", [=] { return filled("width,", most); }});
+    inputs.push_back({"an open quotation mark", [=] { return "width,visits\n\"" + filled("1,\n", most); }});
+    inputs.push_back({"line ends", [=] { return std::string(most, '\n'); }});
+    inputs.push_back({"digits", [=] { return "width,visits\n" + std::string(most, '9') + ",1\n"; }});
+    inputs.push_back({"NUL", [=] { return std::string(most, '\0'); }});
     expectAnswers(inputs, ".csv", {{"check", sample, "--audience"}});
 }
 
@@ -311,7 +309,6 @@ TEST(HostileInput, ArgumentsAreAnswered) {
         {"size", times("calc(", 20'000) + "1px" + times(")", 20'000)},
         {"stylesheet", sample, "--out", "/"},
         {"stylesheet", sample, "--out", "/no/such/folder/a.css"},
-        {"pictures", sample, "--into", "/dev/null/a"},
         {"solve", sample, "--columns", "-1"},
     };
     for (const std::vector<std::string>& arguments : all) {
