@@ -174,6 +174,12 @@ std::optional<Json> parseJson(const std::string& text, const std::string& file, 
                             "Save the file as UTF-8."});
         return std::nullopt;
     }
+    // JSON has none, and the parser takes it for the end of the text.
+    if (const std::size_t null = text.find('\0'); null != std::string::npos) {
+        problems.push_back({file, lineAndColumn(text, null), "The file contains a NUL character.",
+                            "Get the whole file again, or save it as UTF-8."});
+        return std::nullopt;
+    }
     const char* reached = text.data();
     Builder builder(text, file, &reached, problems);
     const Cursor begin(text.data(), &reached);

@@ -70,9 +70,9 @@ private:
 
     void readString() {
         std::size_t end = at_ + 1;
-        while (text_[end] != '"')
+        while (end < text_.size() && text_[end] != '"')
             end += text_[end] == '\\' ? 2 : 1;
-        ++end;
+        end = std::min(end + 1, text_.size());
         if (expectsKey_) {
             const std::string_view quoted = std::string_view(text_).substr(at_, end - at_);
             const bool escaped = quoted.find('\\') != std::string_view::npos;

@@ -108,6 +108,17 @@ TEST(Problem, of_bad_utf8_has_line_and_column) {
     }
 }
 
+// A parser that takes it for the end would leave the rest unread.
+TEST(Problem, of_a_nul_character_is_where_it_is) {
+    using namespace std::string_literals;
+    for (const std::string& text : {"{\n  }\0\0r\"t\"mat\":{"s, "{\n  \0\"name\": 1}"s, "{\n  }\0"s}) {
+        const Problems problems = problemsOf(text);
+        ASSERT_EQ(problems.size(), 1U);
+        EXPECT_EQ(problems[0].place.substr(0, 2), "2:");
+        EXPECT_NE(problems[0].what.find("NUL"), std::string::npos);
+    }
+}
+
 TEST(Problem, of_a_number_too_large_says_so) {
     const Problems problems = problemsOf("{\n\"name\": 1e999}");
     ASSERT_EQ(problems.size(), 1U);
