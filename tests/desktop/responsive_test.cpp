@@ -78,7 +78,11 @@ class ResponsiveTest : public AtTheWindow {
 
 public:
     /// Whatever is done here uses no network: the process would be killed.
-    static void initMain() { isOffline = tests::forbidNetwork(); }
+    static void initMain() {
+        isOffline = tests::forbidNetwork();
+        // Of one test function, in ms: a long run takes more than the usual five minutes.
+        qputenv("QTEST_FUNCTION_TIMEOUT", "7200000");
+    }
 
 private Q_SLOTS:
     static void usesNoNetwork() { QVERIFY(isOffline); }
