@@ -84,18 +84,20 @@ bool isNear(const sweep::Curve& curve, double width) {
 /// Requires that the curves of a part have the values of a layout.
 void requireEqual(const sweep::PartCurves& curves, const layout::LaidPart& part, double width,
                   double within) {
-    const auto equal = [&](const sweep::Curve& curve, double value, double tolerance, const char* what) {
+    const auto equal = [&](const sweep::Curve& curve, double value, double tolerance,
+                           const std::string& what) {
         if (isNear(curve, width)) return;
-        fuzz::require(
-            std::abs(sweep::valueAt(curve, width) - value) <= tolerance * std::max(1.0, std::abs(value)),
-            what);
+        const double swept = sweep::valueAt(curve, width);
+        fuzz::require(std::abs(swept - value) <= tolerance * std::max(1.0, std::abs(value)),
+                      "the sweep has the " + what + " of the layout: " + std::to_string(swept) + " for " +
+                          std::to_string(value) + " at " + std::to_string(width));
     };
     if (part.picture) {
-        equal(curves.slotWidth, part.box.width, within, "the sweep has the slot of the layout");
+        equal(curves.slotWidth, part.box.width, within, "slot");
         return;
     }
-    equal(curves.fontSize, part.fontSize, 1e-6, "the sweep has the font size of the layout");
-    equal(curves.available, part.available, within, "the sweep has the available width of the layout");
+    equal(curves.fontSize, part.fontSize, 1e-6, "font size");
+    equal(curves.available, part.available, within, "available width");
 }
 
 void requireSwept(const project::Project& project, const layout::PreparedRow& row, fuzz::ByteSource& source) {
@@ -113,7 +115,8 @@ void requireSwept(const project::Project& project, const layout::PreparedRow& ro
         fuzz::require(all.curves.parts.size() == laid.parts.size(), "the sweep has the parts of the layout");
         // A root size that follows the viewport is truncated exactly in a layout, by its mean in a sweep.
         const bool fluidRoot = row.interval(laid.interval).page.rootSize.isFluid();
-        const double share = fluidRoot ? row.profile().fluidStep() / 2 / row.rem(width) : 0;
+        const double rem = row.rem(width);
+        const double share = fluidRoot && rem > 0 ? row.profile().fluidStep() / 2 / rem : 0;
         const double within = 1e-6 + 2 * share * std::max(laid.container.width, laid.row.width);
         for (std::size_t part = 0; part < laid.parts.size(); ++part)
             requireEqual(all.curves.parts[part], laid.parts[part], width, within);
