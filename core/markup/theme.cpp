@@ -105,8 +105,10 @@ private:
     void addFile(const std::string& address, const std::filesystem::path& from, PageSheet sheet, int depth) {
         if (++files_ > mostSheets) {
             if (files_ == mostSheets + 1)
-                cautions_.push_back("The page has more than " + std::to_string(mostSheets) +
-                                    " stylesheets. The others are not read. Give the CSS of the theme.");
+                cautions_.push_back(
+                    wording::say("The page has more than %1 stylesheets. The others are not read. Give the "
+                                 "CSS of the theme.",
+                                 {std::to_string(mostSheets)}));
             return;
         }
         const PictureFile found = pictureFile(address, from, from.parent_path());
@@ -131,10 +133,10 @@ private:
     // Imported rules come before those of the sheet. CSS Cascade 5 § 2.
     void add(PageSheet sheet, const std::filesystem::path& file, int depth) {
         if (sheet.css.size() > css::longestSheet - length_) {
-            cautions_.push_back(
-                "The stylesheets of the page are together larger than " +
-                std::to_string(css::longestSheet >> 20U) +
-                " MB, so not all rules for the row are known. Give the CSS of the theme alone.");
+            cautions_.push_back(wording::say(
+                "The stylesheets of the page are together larger than %1 MB, so not all rules for the row "
+                "are known. Give the CSS of the theme alone.",
+                {std::to_string(css::longestSheet >> 20U)}));
             sheet.css.clear();
         }
         length_ += sheet.css.size();

@@ -2868,5 +2868,17 @@ A role, and a condition: body at least 15 px</extracomment>
         <source>Zoom</source>
         <translation>Zoom</translation>
     </message>
+    <message>
+        <source>The page has more than %1 stylesheets. The others are not read. Give the CSS of the theme.</source>
+        <translation>Die Seite hat mehr als %1 Stylesheets. Die übrigen werden nicht gelesen. Das CSS des Themes angeben.</translation>
+    </message>
+    <message>
+        <source>The stylesheets of the page are together larger than %1 MB, so not all rules for the row are known. Give the CSS of the theme alone.</source>
+        <translation>Die Stylesheets der Seite sind zusammen größer als %1 MB, deshalb sind nicht alle Regeln für die Reihe bekannt. Nur das CSS des Themes angeben.</translation>
+    </message>
+    <message>
+        <source>A text is longer than %1 characters, or all texts together than %2. The rest was left out.</source>
+        <translation>Ein Text ist länger als %1 Zeichen, oder alle Texte zusammen länger als %2. Der Rest wurde weggelassen.</translation>
+    </message>
 </context>
 </TS>
