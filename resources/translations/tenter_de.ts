@@ -6039,6 +6039,11 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
         <source>The chapters “A first session” and “Terms” are in English.</source>
         <translation>Die Kapitel „A first session“ und „Terms“ sind auf Englisch.</translation>
     </message>
+    <message>
+        <source>columns</source>
+        <comment>after a field: Variant with 3 columns</comment>
+        <translation>Spalten</translation>
+    </message>
 </context>
 <context>
     <name>SettingSearch</name>

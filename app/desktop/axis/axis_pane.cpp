@@ -54,6 +54,8 @@ AxisPane::AxisPane(Session& session, QWidget* parent)
       scaleActions_(session.view, scale_, this),
       data_(new QAction(QObject::tr("Show data as &table…"), this)) {
     setFocusPolicy(Qt::StrongFocus);
+    // Widths grow to the right, as the numbers of a ruler do in every language.
+    setLayoutDirection(Qt::LeftToRight);
     setAccessibleName(QObject::tr("Viewport width axis"));
     setAttribute(Qt::WA_OpaquePaintEvent);
     setFont(controls::smallFont(font()));

@@ -3,6 +3,8 @@
 
 #include <QAbstractButton>
 
+#include "controls/glyphs.h"
+
 namespace tenter::desktop::controls {
 
 /// Makes screen readers read `button` as one that is expanded while it is checked, and collapsed otherwise.
@@ -14,6 +16,13 @@ inline void markAsExpander(QAbstractButton& button) {
 /// True for a button that was marked.
 [[nodiscard]] inline bool isExpander(const QWidget& widget) {
     return widget.property("tenterExpander").toBool();
+}
+
+/// The sign of a button of `widget` that is marked: down if it is open, otherwise in the direction of
+/// reading.
+[[nodiscard]] inline QIcon expanderIcon(const QWidget& widget, bool open) {
+    const bool mirrored = widget.layoutDirection() == Qt::RightToLeft;
+    return glyph(open ? Glyph::Down : mirrored ? Glyph::Left : Glyph::Right);
 }
 
 }  // namespace tenter::desktop::controls

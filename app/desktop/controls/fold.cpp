@@ -33,7 +33,7 @@ Fold::Fold(const QString& title, QWidget* parent)
 void Fold::setOpen(bool open) {
     button_->setChecked(open);
     content_->setVisible(open);
-    button_->setIcon(glyph(open ? Glyph::Down : Glyph::Right));
+    button_->setIcon(expanderIcon(*this, open));
     showTitle();
 }
 

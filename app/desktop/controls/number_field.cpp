@@ -261,7 +261,7 @@ void NumberField::paintEvent(QPaintEvent* event) {
     if (marked_) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(palette().color(QPalette::Highlight));
-        painter.drawEllipse(QPointF(6, 6), 2.5, 2.5);
+        painter.drawEllipse(QPointF(layoutDirection() == Qt::RightToLeft ? width() - 6 : 6, 6), 2.5, 2.5);
     }
     if (invalid_) {
         painter.setPen(QPen(caution(palette()), 2));

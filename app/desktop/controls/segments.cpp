@@ -1,9 +1,11 @@
 #include "controls/segments.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
+#include <QHelpEvent>
 #include <QPainter>
+
 #include <QStyle>
+#include <QToolTip>
 
 #include "controls/inks.h"
 #include "controls/text_scale.h"
@@ -18,7 +20,7 @@ constexpr int elisionRoom = 8;  // px; with less the text is cut
 class Segment : public QAbstractButton {
 public:
     using QAbstractButton::QAbstractButton;
-    bool first = false;
+    bool first = false;  ///< on the left
 
     [[nodiscard]] QSize sizeHint() const override {
         return {fontMetrics().horizontalAdvance(text()) + 2 * sidePadding, scaled(28)};
@@ -29,6 +31,14 @@ public:
     }
 
 protected:
+    bool event(QEvent* event) override {
+        // What is cut is read in the tooltip.
+        if (event->type() == QEvent::ToolTip && toolTip().isEmpty() && shownText() != text()) {
+            QToolTip::showText(static_cast<QHelpEvent*>(event)->globalPos(), text(), this);
+            return true;
+        }
+        return QAbstractButton::event(event);
+    }
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
         painter.setRenderHint(QPainter::Antialiasing);
@@ -47,14 +57,18 @@ protected:
         painter.setBrush(fill);
         painter.drawRect(box);
         painter.setPen(ink);
-        painter.drawText(rect(), Qt::AlignCenter,
-                         fontMetrics().elidedText(text(), Qt::ElideRight, width() - elisionRoom / 2));
+        painter.drawText(rect(), Qt::AlignCenter, shownText());
         if (hasFocus() && window()->testAttribute(Qt::WA_KeyboardFocusChange)) {
             painter.setBrush(Qt::NoBrush);
             painter.setPen(QPen(
                 isChecked() ? palette().color(QPalette::Window) : palette().color(QPalette::Highlight), 2));
             painter.drawRect(box.adjusted(2.5, 2.5, -2.5, -2.5));
         }
+    }
+
+private:
+    [[nodiscard]] QString shownText() const {
+        return fontMetrics().elidedText(text(), Qt::ElideRight, width() - elisionRoom / 2);
     }
 };
 
@@ -88,7 +102,7 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
                 continue;
             }
             auto* button = new Segment(this);
-            button->first = i == 0;
+
             button->setText(texts[i]);
             button->setCheckable(true);
             // The group decides; this makes screen readers call it a radio button.
@@ -101,6 +115,7 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
             static_cast<QHBoxLayout*>(layout())->addWidget(button, filling_ ? 1 : 0);
         }
         texts_ = texts;
+        markFirst();
         setCurrent(down);
         updateGeometry();
     }
@@ -108,6 +123,20 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
         group_.button(i)->setAccessibleName(names.value(i, texts[i]));
         group_.button(i)->setToolTip(names.value(i) == texts[i] ? QString() : names.value(i));
     }
+}
+
+// Neighbours share a line, so the segment on the left draws one more.
+void Segments::markFirst() {
+    const int left = layoutDirection() == Qt::RightToLeft ? static_cast<int>(texts_.size()) - 1 : 0;
+    for (QAbstractButton* button : group_.buttons()) {
+        static_cast<Segment*>(button)->first = group_.id(button) == left;
+        button->update();
+    }
+}
+
+void Segments::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::LayoutDirectionChange) markFirst();
+    QWidget::changeEvent(event);
 }
 
 void Segments::setCurrent(int index) {

@@ -29,8 +29,10 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
+    void markFirst();
     QButtonGroup group_;
     QStringList texts_;
     bool filling_ = false;

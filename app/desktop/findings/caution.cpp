@@ -16,6 +16,7 @@ QString wholeText() {
 
 Caution::Caution(QWidget* parent) : QLabel(parent) {
     setForegroundRole(QPalette::PlaceholderText);
+    setWordWrap(true);
     setContentsMargins(24, 6, 16, 6);
     setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     setFont(controls::smallFont(font()));
@@ -26,7 +27,6 @@ Caution::Caution(QWidget* parent) : QLabel(parent) {
 }
 
 void Caution::show(bool inFull) {
-    setWordWrap(inFull);
     setText(inFull ? wholeText().toHtmlEscaped() + " <a href=\"less\">" + QObject::tr("Less") + "</a>"
                    : QObject::tr("Checks cover part of WCAG 2.2 only. <a href=\"more\">Read more</a>"));
 }

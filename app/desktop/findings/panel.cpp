@@ -174,7 +174,7 @@ void Panel::buildBody() {
 
 void Panel::setOpen(bool open) {
     const bool was = isOpen();
-    head_->setIcon(controls::glyph(open ? controls::Glyph::Down : controls::Glyph::Right));
+    head_->setIcon(controls::expanderIcon(*head_, open));
     head_->setChecked(open);
     body_->setVisible(open);
     // A closed drawer takes the height of its head only.

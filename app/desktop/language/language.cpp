@@ -90,8 +90,10 @@ void use(const QString& code) {
     install(code.isEmpty() ? chosenFrom(QLocale::system().uiLanguages()) : code);
     const QLocale locale(state().code);
     QLocale::setDefault(locale);
+    // Otherwise Qt decides, by its option -reverse.
     if (qobject_cast<QApplication*>(QCoreApplication::instance()) != nullptr)
-        QApplication::setLayoutDirection(locale.textDirection());
+        QApplication::setLayoutDirection(locale.textDirection() == Qt::RightToLeft ? Qt::RightToLeft
+                                                                                   : Qt::LayoutDirectionAuto);
 }
 
 QString current() {

@@ -34,8 +34,7 @@ QString elementTitle(const markup::Tree& tree, markup::NodeId node) {
         title += " #" + shortened(QString::fromStdString(*id), mostOwnText);
     for (const std::string_view name : tree[node].classes())
         title += " ." + QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-    if (const QString own = ownText(tree, node); !own.isEmpty())
-        title += QString("  \u201c%1\u201d").arg(own);
+    if (const QString own = ownText(tree, node); !own.isEmpty()) title += "  " + QObject::tr("“%1”").arg(own);
     return title;
 }
 

@@ -94,6 +94,10 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing, true);
     QRect room = box.adjusted(AnswerView::cellMargin, padding / 2, -AnswerView::cellMargin, 0);
+    const bool mirrored = option.direction == Qt::RightToLeft;
+    const double bulletInset = AnswerView::cellMargin + reach + 1;
+    const double bullet = mirrored ? box.right() - bulletInset : box.left() + bulletInset;
+    const auto indentRoom = [&] { room.adjust(mirrored ? 0 : indent, 0, mirrored ? -indent : 0, 0); };
     QString html;
     Qt::Alignment align = Qt::AlignLeft;
     switch (kind) {
@@ -102,10 +106,9 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
             html = coloured("<b>" + escaped(text) + "</b>", ink.text);
             break;
         case AnswerModel::RowKind::Limit: {
-            room.setLeft(room.left() + indent);
+            indentRoom();
             html = limitHtml(text, QString::fromStdString(model_.limit(index.row()).place), ink);
-            const QPointF centre(box.left() + AnswerView::cellMargin + reach + 1,
-                                 room.top() + QFontMetrics(option.font).height() / 2.0);
+            const QPointF centre(bullet, room.top() + QFontMetrics(option.font).height() / 2.0);
             painter->setPen(Qt::NoPen);
             painter->setBrush(ink.accent);
             painter->drawPolygon(QPolygonF{centre + QPointF(0, -reach), centre + QPointF(reach, 0),
@@ -113,11 +116,10 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
             break;
         }
         case AnswerModel::RowKind::Finding: {
-            room.setLeft(room.left() + indent);
+            indentRoom();
             html = coloured(escaped(text), ink.quiet);
             // A minus for a finding that goes, a plus for one that comes or grows.
-            const QPointF centre(box.left() + AnswerView::cellMargin + reach + 1,
-                                 room.top() + QFontMetrics(option.font).height() / 2.0);
+            const QPointF centre(bullet, room.top() + QFontMetrics(option.font).height() / 2.0);
             painter->setPen(QPen(ink.text, 1.5));
             painter->drawLine(centre - QPointF(reach, 0), centre + QPointF(reach, 0));
             if (model_.effect(index.row()) != AnswerModel::Effect::Removes)
@@ -136,6 +138,7 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     QTextDocument document;
     prepare(document, html, option.font, room.width());
     QTextOption lines = document.defaultTextOption();
+    lines.setTextDirection(option.direction);
     lines.setAlignment(align);
     document.setDefaultTextOption(lines);
     painter->translate(room.topLeft());

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QStyle>
 #include <algorithm>
 #include <cmath>
 
@@ -23,6 +24,16 @@ constexpr double widest = 10000;
 
 }  // namespace
 
+/// The width of the word after a number of columns, px.
+int unitWidth(const QFontMetrics& metrics) {
+    // One px more, because advances are rounded.
+    int width = controls::scaled(56);
+    for (const int columns : {1, 2, 12})
+        width = std::max(
+            width, metrics.horizontalAdvance(QObject::tr("column(s)", "after their number", columns)) + 1);
+    return width;
+}
+
 /// One band: its upper end, its column count, and a button that removes it.
 struct BandsTable::Line : QWidget {
     explicit Line(QWidget* parent)
@@ -36,7 +47,7 @@ struct BandsTable::Line : QWidget {
         box->setContentsMargins(12, 0, 0, 0);
         box->setSpacing(4);
         extent->setMinimumWidth(controls::scaled(extentWidth));
-        unit->setFixedWidth(controls::scaled(56));
+        unit->setFixedWidth(unitWidth(unit->fontMetrics()));
         columns->setFixedWidth(controls::scaled(48));
         for (QLabel* label : {extent, unit})
             label->setForegroundRole(QPalette::PlaceholderText);
@@ -54,7 +65,8 @@ struct BandsTable::Line : QWidget {
     void paintEvent(QPaintEvent*) override {
         if (!current) return;
         QPainter painter(this);
-        painter.fillRect(QRect(0, 4, 3, height() - 8), palette().color(QPalette::Highlight));
+        painter.fillRect(QStyle::visualRect(layoutDirection(), rect(), QRect(0, 4, 3, height() - 8)),
+                         palette().color(QPalette::Highlight));
     }
     QLabel* extent;
     controls::NumberEditor* upTo;
@@ -127,7 +139,10 @@ void BandsTable::refresh() {
         const bool last = !bands[i].upTo;
         const double below = i == 0 ? narrowest : bands[i - 1].upTo.value_or(narrowest);
         line.upTo->setVisible(!last);
-        line.extent->setMaximumWidth(last ? QWIDGETSIZE_MAX : controls::scaled(extentWidth));
+        line.extent->setMaximumWidth(
+            last ? QWIDGETSIZE_MAX
+                 : std::max(controls::scaled(extentWidth),
+                            line.extent->fontMetrics().horizontalAdvance(QObject::tr("up to")) + 1));
         line.extent->setSizePolicy(last ? QSizePolicy::Expanding : QSizePolicy::Preferred,
                                    QSizePolicy::Preferred);
         line.extent->setText(last ? bandWidths(variant, i) : QObject::tr("up to"));

@@ -1,6 +1,7 @@
 #include "panels/contrast_line.h"
 
 #include <QPainter>
+#include <QStyle>
 #include <cmath>
 
 #include "controls/inks.h"
@@ -65,7 +66,7 @@ void ContrastLine::judge(const units::Colour& ink, const units::Colour& ground, 
 
 void ContrastLine::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const QRect sample(12, 4, 40, 40);
+    const QRect sample = QStyle::visualRect(layoutDirection(), rect(), QRect(12, 4, 40, 40));
     painter.fillRect(sample, toQt(ground_));
     painter.setPen(palette().color(QPalette::Mid));
     painter.drawRect(sample.adjusted(0, 0, -1, -1));
@@ -75,18 +76,21 @@ void ContrastLine::paintEvent(QPaintEvent*) {
     painter.setPen(toQt(ink_));
     painter.drawText(sample, Qt::AlignCenter, "Aa");
     painter.setFont(font());
-    const QRect text(64, 2, width() - 64, height() - 2);
+    const auto placed = [this](int left, int top) {
+        return QStyle::visualRect(layoutDirection(), rect(),
+                                  QRect(left, top, width() - left, height() - top));
+    };
     painter.setPen(palette().color(QPalette::WindowText));
     QFont strong = font();
     strong.setWeight(QFont::DemiBold);
     painter.setFont(strong);
-    painter.drawText(text, Qt::AlignLeft | Qt::AlignTop, ratio_);
+    painter.drawText(placed(64, 2), Qt::AlignLeft | Qt::AlignTop, ratio_);
     const int after = painter.fontMetrics().horizontalAdvance(ratio_ + "  ");
     painter.setFont(font());
     painter.setPen(controls::quiet(palette()));
-    painter.drawText(text.adjusted(after, 0, 0, 0), Qt::AlignLeft | Qt::AlignTop, title_);
+    painter.drawText(placed(64 + after, 2), Qt::AlignLeft | Qt::AlignTop, title_);
     painter.setPen(passes_ ? palette().color(QPalette::WindowText) : controls::caution(palette()));
-    painter.drawText(text.adjusted(0, painter.fontMetrics().height() + 2, 0, 0),
+    painter.drawText(placed(64, painter.fontMetrics().height() + 4),
                      Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, verdict_);
 }
 

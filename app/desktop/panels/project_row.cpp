@@ -24,6 +24,7 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
     title_->setFixedWidth(titleWidth());
+    title_->setWordWrap(true);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(markRoom, 0, buttonSide + 4, 0);
     grid->setHorizontalSpacing(4);
@@ -31,6 +32,7 @@ ProjectRow::ProjectRow(Context& context, const QString& title, const QString& na
     grid->addWidget(title_, 0, 0);
     grid->addWidget(editor_, 0, 1);
     grid->setColumnStretch(1, 1);
+    if (isTooWide(*editor_)) setTall();
     editor_->setName(name_);
     const QString help = propertyHelp(name_);
     title_->setToolTip(toolTipText(help));

@@ -76,6 +76,7 @@ RampEditor::RampEditor(QWidget* parent)
     }
     for (QLabel* label : {from_, to_}) {
         label->setFixedWidth(controls::scaled(88));
+        label->setWordWrap(true);
         label->setAlignment(Qt::AlignCenter);
         label->setForegroundRole(QPalette::PlaceholderText);
     }

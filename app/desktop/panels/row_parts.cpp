@@ -35,7 +35,8 @@ void paintSetHere(QWidget* row, int y) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
     painter.setBrush(row->palette().color(QPalette::Highlight));
-    painter.drawEllipse(QPointF(4, y + 0.5), 3, 3);
+    const int x = row->layoutDirection() == Qt::RightToLeft ? row->width() - 4 : 4;
+    painter.drawEllipse(QPointF(x, y + 0.5), 3, 3);
 }
 
 QString undoName(const QString& name, bool resets) {

@@ -17,6 +17,11 @@ inline int titleWidth() {
 inline constexpr int buttonSide = 24;  ///< px. WCAG 2.2 SC 2.5.8
 inline constexpr int markRoom = 12;    ///< left of the title, for the dot
 
+/// True if there is no room for an editor beside its title, because its words are long in this language.
+inline bool isTooWide(const controls::Editor& editor) {
+    return editor.minimumSizeHint().width() > controls::scaled(168);
+}
+
 /// A reset button that keeps its space while it is hidden.
 QToolButton* resetButton(QWidget* parent);
 /// Sets the text for What’s this of `row` and of the fields of `editor`. Without help there is none.

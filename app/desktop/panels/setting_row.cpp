@@ -33,6 +33,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     if (auto* number = qobject_cast<controls::NumberEditor*>(editor))
         new controls::Scrub(title_, &number->field());
     title_->setFixedWidth(titleWidth());
+    title_->setWordWrap(true);
     pixels_->setFixedWidth(controls::scaled(pixelsWidth));
     pixels_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     pixels_->setForegroundRole(QPalette::PlaceholderText);
@@ -63,6 +64,7 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     // The buttons follow the field. The editor is older than the row, so it would come last. The list of a
     // combo box is a window of its own.
     chain({reset_, everywhere_}, false);
+    if (!isCheck && !isLength && isTooWide(*editor_)) setTall();
     explanation_ = settingHelp((subject.empty() ? std::string("text") : subject) + '/' + setting);
     setHelp(*this, *editor_, title, explanation_);
     nameButtons();

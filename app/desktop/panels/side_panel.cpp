@@ -238,6 +238,19 @@ void SidePanel::refreshNow() {
     band_ = session_.layouts.band();
     showHeader();
     current()->refresh();
+    fitContent();
+}
+
+// What is hidden now may be wider, so the panel grows, but never shrinks.
+void SidePanel::fitContent() {
+    const Page& page = currentPage();
+    const int content =
+        page.panel->minimumSizeHint().width() + page.area->verticalScrollBar()->sizeHint().width();
+    const int width =
+        std::max({widest_, content, tabs_->minimumSizeHint().width(), header_->minimumSizeHint().width()});
+    if (width == widest_) return;
+    widest_ = width;
+    updateGeometry();
 }
 
 void SidePanel::onWidth() {

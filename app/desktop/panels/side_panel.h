@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QTimer>
+#include <algorithm>
 #include <vector>
 
 #include "controls/choice_editors.h"
@@ -47,8 +48,11 @@ public:
     void goToVariantName();
     /// Opens the Text panel and clicks its button Solve sizes.
     void solveSizes();
-    [[nodiscard]] QSize sizeHint() const override { return {controls::scaled(328), 600}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {controls::scaled(328), 200}; }
+    [[nodiscard]] QSize sizeHint() const override { return {std::max(controls::scaled(328), widest_), 600}; }
+    /// As wide as the widest setting: the text of some languages is long.
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return {std::max(controls::scaled(328), widest_), 200};
+    }
 
 Q_SIGNALS:
     void copied(const QString& message);  ///< to the clipboard
@@ -62,6 +66,7 @@ protected:
 private:
     void showMessage(const QString& text);
     void fitFoot();
+    void fitContent();
     /// A panel, and its page: its head, which stays, above the scroll area that it is in.
     struct Page {
         PanelKind kind;
@@ -96,6 +101,7 @@ private:
     std::vector<Page> pages_;       ///< in the order of the tabs
     std::vector<std::string> subjects_;
     QTimer soon_;
+    int widest_ = 0;  // px: what the content needs
     std::size_t band_ = 0;
 };
 

@@ -40,7 +40,7 @@ VariantButtons::VariantButtons(Context& context, QWidget* parent)
     columns_->setFixedWidth(controls::scaled(48));
     asked->addWidget(before);
     asked->addWidget(columns_);
-    asked->addWidget(new QLabel("columns", this));
+    asked->addWidget(new QLabel(QObject::tr("columns", "after a field: Variant with 3 columns"), this));
     asked->addStretch(1);
     box->addLayout(asked);
     auto* row = new QHBoxLayout;

@@ -67,6 +67,7 @@ QWidget* labelled(QWidget* parent, const QString& title, controls::TextEditor* e
     box->setContentsMargins(0, 0, 0, 0);
     auto* label = new QLabel(title, widget);
     label->setFixedWidth(controls::scaled(112));
+    label->setWordWrap(true);
     label->setForegroundRole(QPalette::PlaceholderText);
     label->setBuddy(editor);
     setHelp(*widget, *editor, title, propertyHelp(title));

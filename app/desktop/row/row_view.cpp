@@ -27,6 +27,8 @@ RowView::RowView(Session& session, QWidget* parent)
       figures_(new FigureBox(viewport())) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
+    // A page lies in its viewport as the browser lays it out, whatever the direction of this window.
+    setLayoutDirection(Qt::LeftToRight);
     setAccessibleName(QObject::tr("Row at the current width"));
     viewport()->setMouseTracking(true);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);

@@ -99,6 +99,12 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addExportDialogs(*exports_, session_, *this);
     strip_->addExports(*exports_);
     buildMenus();
+    // Qt measures its entries from the right edge that it has before it is laid out.
+    if (layoutDirection() == Qt::RightToLeft) {
+        menus_->setLayoutDirection(Qt::LeftToRight);
+        menus_->setMinimumWidth(menus_->sizeHint().width());
+        menus_->unsetLayoutDirection();
+    }
 
     connect(start_, &start_page::StartPage::newRowRequested, this, [this] { newRow(); });
     connect(start_, &start_page::StartPage::importRequested, this, [this] { importRow(); });
