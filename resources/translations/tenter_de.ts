@@ -3357,7 +3357,7 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>at a width of</source>
-        <translation>bei einer Breite von</translation>
+        <translation>bei Breite</translation>
     </message>
     <message>
         <source>%1: the smaller width</source>

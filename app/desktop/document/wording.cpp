@@ -64,9 +64,7 @@ QString partTitle(const project::Project& project, std::size_t card, std::size_t
     QString kind = QObject::tr("part %1").arg(part + 1);
     if (card < project.row().cards.size() && part < project.row().cards[card].parts.size()) {
         const auto* text = std::get_if<project::TextPart>(&project.row().cards[card].parts[part]);
-        kind = text != nullptr && !isKnownRole(text->role)
-                   ? QString::fromStdString(text->role)
-                   : roleInSentence(text != nullptr ? text->role : "picture");
+        kind = roleName(text != nullptr ? text->role : "picture");
     }
     return QObject::tr("%1, card %2", "part").arg(kind).arg(card + 1);
 }
@@ -79,6 +77,10 @@ QString roleTitle(const std::string& role) {
     title.replace('-', ' ');
     if (!title.isEmpty()) title[0] = title[0].toUpper();
     return title;
+}
+
+QString roleName(const std::string& role) {
+    return isKnownRole(role) ? roleInSentence(role) : QString::fromStdString(role);
 }
 
 QString roleInSentence(const std::string& role) {

@@ -26,7 +26,9 @@ QString widthsInSentence(double first, double last);
 QString partTitle(const project::Project& project, std::size_t card, std::size_t part);
 /// `Heading`, `Body`; also `Card`, `Picture` and `Row` for the names that are not roles of text.
 QString roleTitle(const std::string& role);
-/// The same inside a sentence: `heading`.
+/// The role as the project names it, if the window has no word for it: `heading`, `fine-print`.
+QString roleName(const std::string& role);
+/// Its title inside a sentence: `heading`, `fine print`.
 QString roleInSentence(const std::string& role);
 /// A title inside a sentence: with a small first letter in languages that write nouns so.
 QString inSentence(const QString& title);

@@ -24,7 +24,7 @@ QString linked(const std::vector<emit::ClassName>& names) {
     for (const emit::ClassName& one : names) {
         const QString name = QString::fromStdString(one.name).toHtmlEscaped();
         all << QString("%1&nbsp;<a href=\"%2\">.%3</a>")
-                   .arg(QString::fromStdString(one.element).toHtmlEscaped(), name,
+                   .arg(roleName(one.element).toHtmlEscaped(), name,
                         QString(name).replace('-', QString("-") + wordJoiner));
     }
     return all.join(", ");
