@@ -2,6 +2,7 @@
 // left.
 #include "language/language.h"
 
+#include <QDialogButtonBox>
 #include <QLabel>
 #include <QMenuBar>
 #include <QTranslator>
@@ -18,8 +19,10 @@
 #include "findings/caution.h"
 #include "help/about_dialog.h"
 #include "help/shortcut_dialog.h"
+#include "new_row/look_tile.h"
 #include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
+#include "panels/pictures_panel.h"
 #include "showing.h"
 
 namespace tenter::desktop {
@@ -66,9 +69,9 @@ public:
     }
 };
 
-/// What people read of `text`: without markup and the mark of the key.
+/// What people read of `text` in their language: without markup, the mark of the key, and paths of files.
 QString readable(QString text) {
-    text.remove(QRegularExpression("<[^>]*>"));
+    text.remove(QRegularExpression("<[^>]*>| /\\S+"));
     return text.remove(QRegularExpression("&(?=\\S)"));
 }
 
@@ -134,8 +137,11 @@ void findUntranslated(const QWidget& top, const QStringList& names, QSet<QString
         "$");
     const auto look = [&](const QWidget& widget, const QString& text) {
         if (text.contains('[') || names.contains(text) || own.match(readable(text)).hasMatch()) return;
-        // Its whole text is a sentence of core.
-        if (qobject_cast<const findings::Caution*>(&widget) != nullptr) return;
+        // Their texts are core's, and Qt's.
+        if (qobject_cast<const findings::Caution*>(&widget) != nullptr ||
+            qobject_cast<const new_row::LookTile*>(&widget) != nullptr ||
+            qobject_cast<const QDialogButtonBox*>(widget.parentWidget()) != nullptr)
+            return;
         found << QStringLiteral("%1 “%2”").arg(widget.metaObject()->className(), text.left(80));
     };
     for (const QWidget* widget : top.findChildren<QWidget*>()) {
@@ -197,6 +203,7 @@ private Q_SLOTS:
             QCOMPARE(reading.state, controls::Reading::State::Acceptable);
             QCOMPARE(reading.amount.value, 1.5);
         }
+        QCOMPARE(panels::readRatio("1,5"), project::Json("1.5/1"));
         QVERIFY(controls::requirement(kind).startsWith("geben Sie eine Zahl von 0 bis 10000 ein"));
     }
 

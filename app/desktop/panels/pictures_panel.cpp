@@ -10,6 +10,7 @@
 #include "controls/number_editors.h"
 #include "document/place_picture.h"
 #include "document/wording.h"
+#include "language/language.h"
 #include "row/lookup.h"
 
 namespace tenter::desktop::panels {
@@ -28,6 +29,11 @@ public:
             QObject::tr("Width/height of every slot, such as 3/2; own: each picture keeps its own ratio"));
     }
     [[nodiscard]] Json value() const override { return readRatio(text()); }
+    void setValue(const Json& value) override {
+        if (!value.is_string()) return TextEditor::setValue(value);
+        const QString shown = QString::fromStdString(value.get<std::string>());
+        TextEditor::setValue(QString(shown).replace('.', language::decimalPoint()).toStdString());
+    }
 
 private:
     static QString wrong(const QString& text) {
@@ -41,7 +47,7 @@ private:
 }  // namespace
 
 Json readRatio(const QString& typed) {
-    const QString text = typed.trimmed().toLower();
+    const QString text = typed.trimmed().toLower().replace(',', '.');
     if (text == "own") return "own";
     static const QRegularExpression shape("^(\\d+(?:\\.\\d+)?)\\s*(?:[/:]\\s*(\\d+(?:\\.\\d+)?))?$");
     const auto match = shape.match(text);

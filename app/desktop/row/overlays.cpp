@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "document/wording.h"
+#include "language/language.h"
 #include "row/canvas.h"
 #include "row/dimension.h"
 #include "row/lookup.h"
@@ -20,7 +21,10 @@ using OptionalLength = std::optional<units::Length>;
 QString valueOf(const OptionalLength& setting, double laid) {
     if (!setting || setting->isKeyword()) return pixels(laid, 1);
     static const QRegularExpression unit("^(-?[0-9.]+)([a-z%]+)$");
-    return QString::fromStdString(setting->css()).replace(unit, "\\1\u00A0\\2").replace('-', QChar(0x2212));
+    return QString::fromStdString(setting->css())
+        .replace(unit, "\\1\u00A0\\2")
+        .replace('-', QChar(0x2212))
+        .replace('.', language::decimalPoint());
 }
 
 QRectF shrunk(const QRectF& rect, const layout::Edges& edges, double zoom) {
