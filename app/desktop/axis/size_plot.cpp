@@ -143,7 +143,7 @@ void SizePlot::restyle() {
     for (std::size_t i = 0; i < curves_.size(); ++i) {
         const SizeCurve& curve = curves_[i];
         const bool chosen = curve.role == session_.selection.role();
-        lines.push_back({curve.pieces, penOf(i, curve.role, ink), QString::fromStdString(curve.role),
+        lines.push_back({curve.pieces, penOf(i, curve.role, ink), roleName(curve.role),
                          chosen ? ink.accentText : ink.quiet, roleTitle(curve.role)});
     }
     setLines(std::move(lines));
@@ -235,7 +235,7 @@ void SizePlot::moveTo(const QString& name, double width, double size) {
     size = std::clamp(size, leastSize, mostSize);
     const double cardWidth = end.followsCard ? session_.layouts.row().cardWidth(width) : 0;
     session_.scope.edit(
-        QObject::tr("Change font size of %1").arg(QString::fromStdString(end.role)),
+        QObject::tr("Change font size of %1").arg(roleName(end.role)),
         [&](project::Project& project) {
             moveEnd(project, session_.view.variant(), end, cardWidth, width, size);
         },

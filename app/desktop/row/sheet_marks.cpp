@@ -12,8 +12,7 @@ namespace tenter::desktop::row {
 QString captionOf(const LaidOutRow& row, const std::string& role) {
     QStringList facts{
         QObject::tr("%1 at this width").arg(columnsTitle(row.settings().row.columns.value_or(1)))};
-    if (const auto size = fontSizeHere(row, role))
-        facts << QString::fromStdString(role) + ' ' + pixels(*size);
+    if (const auto size = fontSizeHere(row, role)) facts << roleName(role) + ' ' + pixels(*size);
     return facts.join(", ");
 }
 

@@ -151,7 +151,8 @@ SettingSearch::SettingSearch(panels::SidePanel& panel, QWidget* parent)
     setAccessibleName(QObject::tr("Find setting"));
     setToolTip(QObject::tr("Find a setting by its label or another word for it (Ctrl+F)"));
     setClearButtonEnabled(false);
-    setTextMargins(iconRoom, 0, 0, 0);
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    setTextMargins(mirrored ? 0 : iconRoom, 0, mirrored ? iconRoom : 0, 0);
     for (std::size_t i = 0; i < places_.size(); ++i)
         list_->add(places_[i].words, wordsFor(places_[i]), static_cast<int>(i));
     connect(this, &QLineEdit::textEdited, list_, &SettingList::find);
