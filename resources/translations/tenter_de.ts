@@ -4539,11 +4539,11 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>Measure at least</source>
-        <translation>Zeilenlänge mind.</translation>
+        <translation>Zeilenlänge mindestens</translation>
     </message>
     <message>
         <source>Measure at most</source>
-        <translation>Zeilenlänge höchst.</translation>
+        <translation>Zeilenlänge höchstens</translation>
     </message>
     <message>
         <source>Size at least</source>
@@ -4571,7 +4571,7 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>Growth at most</source>
-        <translation>Wachstum höchst.</translation>
+        <translation>Wachstum höchstens</translation>
     </message>
     <message>
         <source>Narrower column</source>
@@ -6085,7 +6085,7 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>measure at least</source>
-        <translation>zeilenlänge mind.</translation>
+        <translation>zeilenlänge mindestens</translation>
     </message>
     <message>
         <source>measure from</source>
@@ -6097,7 +6097,7 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>measure at most</source>
-        <translation>zeilenlänge höchst.</translation>
+        <translation>zeilenlänge höchstens</translation>
     </message>
     <message>
         <source>measure to</source>
