@@ -2941,11 +2941,11 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>Narrow end</source>
-        <translation>Schmales Ende</translation>
+        <translation>Schmal</translation>
     </message>
     <message>
         <source>Wide end</source>
-        <translation>Breites Ende</translation>
+        <translation>Breit</translation>
     </message>
     <message>
         <source>Sizes before and after, their limits and their findings</source>
