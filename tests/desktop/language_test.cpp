@@ -239,7 +239,9 @@ private Q_SLOTS:
         for (const project::Variant& variant : window->session.document.project().row().variants)
             names << variantTitle(variant);
         const auto look = [&](const QString& screen, const QWidget& top) {
+            // Some texts come with a timer, and then the layout follows.
             QTest::qWait(80);
+            [[maybe_unused]] const bool settles = QTest::qWaitFor([&] { return cutIn(top).isEmpty(); }, 3000);
             for (const QString& one : cutIn(top))
                 cut << screen + ": " + one;
             findUntranslated(top, names, untranslated);
