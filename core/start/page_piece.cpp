@@ -17,7 +17,7 @@ using css::Line;
 using units::Length;
 using units::Unit;
 
-void PageNotes::add(const std::string& key, std::string sentence) {
+void PageNotes::add(const std::string& key, const std::string& sentence) {
     if (std::ranges::find(keys_, key) != keys_.end()) return;
     keys_.push_back(key);
     sentences_.push_back(project::warning(sentence));

@@ -20,7 +20,7 @@ class PageNotes {
 public:
     explicit PageNotes(std::string theme) : theme_(std::move(theme)) {}
     /// Of the sentences with the same `key` the first stays.
-    void add(const std::string& key, std::string sentence);
+    void add(const std::string& key, const std::string& sentence);
     /// `padding-left: calc(1rem + 1vw) (look.css:12)`, with the rule that sets it.
     /// The same after the name of a role: `body: font-weight: 500 (look.css:12)`.
     [[nodiscard]] std::string writtenOf(const std::string& role, css::Styles& styles, markup::NodeId node,
