@@ -25,7 +25,7 @@ int runPicture(const RowPictureArguments& arguments) {
     const layout::PreparedRow prepared(opened->project, opened->variant, opened->store,
                                        text::atRatio(*opened->profile, ratio));
     const layout::Layout layout =
-        layout::layOut(prepared, arguments.width.value_or(opened->project.mostWidth));
+        layout::layOutDrawn(prepared, arguments.width.value_or(opened->project.mostWidth));
     const draw::LaidOutRow row{opened->project, prepared, layout};
     draw::PictureSource pictures(opened->folder);
     project::Problems problems;

@@ -168,7 +168,7 @@ void writeGeometry(const layout::PreparedRow& row, const GeometryHead& head,
     for (const double width : widths) {
         text += first ? "\n  " : ",\n  ";
         first = false;
-        layout::layOut(row, width, laid);
+        layout::layOutDrawn(row, width, laid);
         writer.layout(laid);
         if (text.size() < pieceSize) continue;
         sink(text);

@@ -58,17 +58,37 @@ Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basi
     return border;
 }
 
-/// Inline sizes of container, row and cards of `interval` at viewport width `width`, all in CSS px.
-template <class Number>
-InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& width) {
+/// Leaves lengths as they are computed.
+struct Unrounded {
+    template <class Number>
+    const Number& operator()(const Number& length, const units::Length& /*declared*/) const {
+        return length;
+    }
+    /// Width of a column, in CSS px: an equal share of `room`.
+    template <class Number>
+    [[nodiscard]] Number column(const Number& room, int columns) const {
+        return room / columns;
+    }
+};
+
+/// Inline sizes of container, row and cards of `interval` at viewport width `width`, all in CSS px. `rounded`
+/// rounds each length: Unrounded, or the grid of an engine (drawn_sizes.cpp).
+template <class Number, class Rounding = Unrounded>
+InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& width,
+                                  const Rounding& rounded = {}) {
     const PagePlan& page = interval.page;
     const BandPlan& band = *interval.band;
     const Number none = 0;
-    const auto limited = [](const Number& length, const units::Length& most,
-                            const units::LengthBasisOf<Number>& basis) {
-        return most.isNone() ? length : units::min(length, most.resolve(basis));
-    };
     InlineSizes<Number> sizes;
+    const auto resolved = [&](const units::Length& length) -> Number {
+        return rounded(length.resolve(sizes.basis), length);
+    };
+    const auto limited = [&](const units::Length& length, const units::Length& most) -> Number {
+        return most.isNone() ? resolved(length) : units::min(resolved(length), resolved(most));
+    };
+    const auto edges = [&](const Lengths& sides) -> EdgesOf<Number> {
+        return {resolved(sides.top), resolved(sides.right), resolved(sides.bottom), resolved(sides.left)};
+    };
     const double scrollbar = page.scrollbar.width;
     const bool vwExcludesScrollbar = page.scrollbar.always && band.profile->vwExcludesSteadyScrollbar();
     sizes.basis.vw = vwExcludesScrollbar ? units::max(none, width - scrollbar) : width;
@@ -79,30 +99,29 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
 
     sizes.pageWidth = units::max(none, width - scrollbar);
     sizes.basis.percent = sizes.pageWidth;
-    sizes.containerPadding = page.containerPadding.resolve(sizes.basis);
+    sizes.containerPadding = edges(page.containerPadding);
     sizes.containerWidth =
-        limited(page.containerWidth.resolve(sizes.basis), page.containerMaxWidth, sizes.basis) +
-        Number(page.containerAddedWidth);
+        limited(page.containerWidth, page.containerMaxWidth) + Number(page.containerAddedWidth);
     const EdgesOf<Number>& containerEdges = sizes.containerPadding;
     sizes.containerContentWidth =
         units::max(none, sizes.containerWidth - containerEdges.left - containerEdges.right);
 
     sizes.basis.percent = sizes.containerContentWidth;
-    sizes.rowPadding = band.rowPadding.resolve(sizes.basis);
+    sizes.rowPadding = edges(band.rowPadding);
     const EdgesOf<Number>& rowEdges = sizes.rowPadding;
-    const Number specifiedWidth = limited(band.rowWidth.resolve(sizes.basis), band.rowMaxWidth, sizes.basis);
+    const Number specifiedWidth = limited(band.rowWidth, band.rowMaxWidth);
     sizes.rowWidth = units::max(specifiedWidth, rowEdges.left + rowEdges.right);
     sizes.rowContentWidth = sizes.rowWidth - rowEdges.left - rowEdges.right;
 
     sizes.basis.percent = sizes.rowContentWidth;
-    sizes.columnGap = band.columnGap.resolve(sizes.basis);
-    sizes.rowGap = band.rowGap.resolve(sizes.basis);
-    sizes.columnWidth =
-        units::max(none, (sizes.rowContentWidth - (band.columns - 1) * sizes.columnGap) / band.columns);
+    sizes.columnGap = resolved(band.columnGap);
+    sizes.rowGap = resolved(band.rowGap);
+    const Number columns = sizes.rowContentWidth - (band.columns - 1) * sizes.columnGap;
+    sizes.columnWidth = units::max(none, rounded.column(columns, band.columns));
     if (band.centred) sizes.columnWidth = units::max(none, sizes.columnWidth - centredSpare);
 
     sizes.basis.percent = sizes.columnWidth;
-    sizes.cardPadding = band.cardPadding.resolve(sizes.basis);
+    sizes.cardPadding = edges(band.cardPadding);
     const Number specifiedBorder = band.cardBorder.resolve(sizes.basis);
     sizes.cardBorder = snappedBorder(specifiedBorder, *band.profile);
     sizes.borderDifference = specifiedBorder - sizes.cardBorder;
@@ -110,7 +129,11 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
         Number& start = band.rightToLeft ? sizes.cardPadding.right : sizes.cardPadding.left;
         sizes.besidePictureWidth = band.pictureShare.resolve(sizes.basis);
         sizes.besideInset = band.bleed ? none : start;
-        start += sizes.besideInset + sizes.besidePictureWidth;
+        // One calculation in the stylesheet (emit::besidesPicture).
+        const units::Length& side = band.rightToLeft ? band.cardPadding.right : band.cardPadding.left;
+        const Number unrounded = side.resolve(sizes.basis);
+        const Number inset = band.bleed ? none : unrounded;
+        start = rounded(unrounded + (inset + sizes.besidePictureWidth), band.pictureShare);
         // The stylesheet states the width as a share of the card's padding box plus the specified borders
         // (emit::withinPaddingBox). A card with wide padding is wider than its column.
         sizes.basis.percent = sizes.cardWidth() + 2 * sizes.borderDifference;
@@ -162,8 +185,8 @@ struct TextInlineSizes {
 /// Letter or word spacing in CSS px as the engine adds it: rounded to its grid where it does not depend on
 /// the width, less the mean truncation where it follows the viewport.
 template <class Number>
-Number drawnSpacing(const RolePlan& role, const units::Length& spacing,
-                    const units::LengthBasisOf<Number>& basis) {
+Number meanSpacing(const RolePlan& role, const units::Length& spacing,
+                   const units::LengthBasisOf<Number>& basis) {
     const text::BreakProfile& profile = *role.profile;
     const auto drawn = [&](double length) { return profile.drawnAdvance(length); };
     const Number length = spacing.resolve(basis);
@@ -193,8 +216,8 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
     const auto drawnSize = [&](double size) { return role.profile->drawnSize(size, face); };
     part.query = {role.size.resolveDrawn(1, card.basis, role.profile->meanTruncation(), drawnSize),
                   room - part.edges,
-                  drawnSpacing(role, role.letterSpacing, part.basis),
-                  drawnSpacing(role, role.wordSpacing, part.basis),
+                  meanSpacing(role, role.letterSpacing, part.basis),
+                  meanSpacing(role, role.wordSpacing, part.basis),
                   role.overflowWrap,
                   role.balance};
     part.available = part.query.available;

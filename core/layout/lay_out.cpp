@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "layout/drawn_sizes.h"
 #include "layout/inline_sizes.h"
 
 namespace tenter::layout {
@@ -13,8 +14,16 @@ using project::Place;
 /// others; the height of each line of cards; the positions on the page.
 class RowLayout {
 public:
-    RowLayout(const IntervalPlan& interval, Layout& out)
-        : band_(*interval.band), roles_(interval.roles), out_(out), frame_(frameAt(interval, out.width)) {}
+    /// `drawn`: text is broken on the engine's grid.
+    RowLayout(const IntervalPlan& interval, Layout& out, bool drawn)
+        : interval_(interval),
+          band_(*interval.band),
+          roles_(interval.roles),
+          out_(out),
+          frame_(frameAt(interval, out.width)),
+          drawn_(drawn) {
+        if (drawn) useDrawnHeights();
+    }
 
     void run() {
         out_.container = frame_.container;
@@ -22,7 +31,7 @@ public:
         for (const CardPlan& card : band_.cards)
             layCard(card);
         double y = frame_.contentY;
-        const auto columns = static_cast<std::size_t>(band_.columns);
+        const std::size_t columns = cardsInLine();
         for (std::size_t first = 0; first < out_.cards.size(); first += columns) {
             const std::size_t end = std::min(first + columns, out_.cards.size());
             if (first > 0) y += frame_.rowGap;
@@ -42,6 +51,16 @@ public:
     }
 
 private:
+    /// Number of cards on a full line. A row with a centred last line wraps cards that their padding makes
+    /// wider than their column. CSS Flexbox 1 § 9.3.
+    [[nodiscard]] std::size_t cardsInLine() const {
+        const auto columns = static_cast<std::size_t>(band_.columns);
+        const double width = frame_.cardWidth();
+        if (!band_.centred || width <= frame_.columnWidth) return columns;
+        const double fitting = (frame_.rowContentWidth + frame_.columnGap) / (width + frame_.columnGap);
+        return std::max<std::size_t>(1, std::min(columns, static_cast<std::size_t>(std::max(0.0, fitting))));
+    }
+
     /// Sizes of a card's parts. Positions follow later.
     void layCard(const CardPlan& card) {
         LaidCard laid;
@@ -50,6 +69,10 @@ private:
         laid.box.width = frame_.cardWidth();
         laid.firstPart = static_cast<std::uint32_t>(out_.parts.size());
         laid.partCount = static_cast<std::uint32_t>(card.parts.size());
+        if (drawn_) {
+            const auto index = static_cast<int>(out_.cards.size());
+            drawnSizes_ = drawnSizesAt(interval_, out_.width, index % band_.columns);
+        }
         for (std::size_t i = 0; i < card.parts.size(); ++i) {
             LaidPart part;
             part.index = i;
@@ -82,12 +105,13 @@ private:
     void layText(const PartPlan& plan, LaidPart& part) {
         const RolePlan& role = roles_[plan.role];
         const text::Paragraph& paragraph = *plan.paragraph;
-        const TextInlineSizes<double> across = textInlineSizes<double>(role, paragraph, frame_);
+        TextInlineSizes<double> across = textInlineSizes<double>(role, paragraph, frame_);
+        if (drawn_) useDrawn(role, paragraph, across);
         const units::LengthBasis& basis = across.basis;
         part.fontSize = basis.em;
         // Heights follow the engine's grid; otherwise positions would drift from the browser's card by card.
-        units::LengthBasis snapped = basis;
-        snapped.cqi = snappedCardContent();
+        units::LengthBasis snapped = drawn_ ? drawnSizes_.basis : basis;
+        if (!drawn_) snapped.cqi = snappedCardContent();
         snapped.em = role.size.resolveTruncated(snapped, band_.profile->fluidStep());
         part.lineHeight = role.lineHeight.isNumber()
                               ? band_.profile->lineHeight(snapped.em, role.lineHeight.number())
@@ -117,6 +141,34 @@ private:
         part.measure = meanMeasure(paragraph, part);
     }
 
+    /// Replaces paddings and gaps by those on the engine's grid: percentages of other widths.
+    void useDrawnHeights() {
+        drawnSizes_ = drawnSizesAt(interval_, out_.width, 0);
+        const auto use = [](Edges& edges, const Edges& drawn) {
+            edges.top = drawn.top;
+            edges.bottom = drawn.bottom;
+        };
+        use(frame_.containerPadding, drawnSizes_.containerPadding);
+        use(frame_.rowPadding, drawnSizes_.rowPadding);
+        use(frame_.cardPadding, drawnSizes_.cardPadding);
+        frame_.rowGap = drawnSizes_.rowGap;
+        frame_.row.y = frame_.containerPadding.top;
+        frame_.contentY = frame_.row.y + frame_.rowPadding.top;
+    }
+
+    /// Replaces the values that text is broken with by those on the engine's grid.
+    void useDrawn(const RolePlan& role, const text::Paragraph& paragraph,
+                  TextInlineSizes<double>& across) const {
+        thread_local text::DrawnPositions positions;
+        const DrawnQuery drawn = drawnQuery(role, paragraph, drawnSizes_, positions);
+        // On the grid another thing may decide the width of the box.
+        if (drawn.fitsLabel != across.fitsLabel || drawn.fitsWord != across.fitsWord)
+            across.available = drawn.query.available;
+        across.fitsLabel = drawn.fitsLabel;
+        across.fitsWord = drawn.fitsWord;
+        across.query = drawn.query;
+    }
+
     /// Content width of a part's box. Where the text decides it, it follows from the size that the engine
     /// draws at this width, not from the mean of its truncations.
     [[nodiscard]] double contentWidth(const RolePlan& role, const text::Paragraph& paragraph,
@@ -124,6 +176,7 @@ private:
                                       const units::LengthBasis& snapped) const {
         if (!across.fitsLabel && !across.fitsWord) return across.available;
         text::LineQuery query = labelQuery(role, across.query, snapped);
+        query.drawn = nullptr;
         if (across.fitsLabel) return text::labelWidth(paragraph, query, snapped.em, *band_.profile);
         query.size = band_.profile->drawnSize(snapped.em, paragraph.strut().get());
         return text::minContent(paragraph, query);
@@ -163,13 +216,8 @@ private:
     /// for the truncated font size, and truncated too if they follow the viewport.
     [[nodiscard]] text::LineQuery labelQuery(const RolePlan& role, text::LineQuery query,
                                              const units::LengthBasis& snapped) const {
-        const auto truncated = [&](const units::Length& length) {
-            const double step = length.unit() == units::Unit::Vw ? band_.profile->fluidStep() : 0;
-            const double spacing = length.resolve(snapped);
-            return step > 0 ? std::trunc(spacing / step) * step : spacing;
-        };
-        query.letterSpacing = truncated(role.letterSpacing);
-        query.wordSpacing = truncated(role.wordSpacing);
+        query.letterSpacing = drawnSpacing(role, role.letterSpacing, snapped);
+        query.wordSpacing = drawnSpacing(role, role.wordSpacing, snapped);
         return query;
     }
 
@@ -430,10 +478,13 @@ private:
         return lines;
     }
 
+    const IntervalPlan& interval_;
     const BandPlan& band_;
     const std::vector<RolePlan>& roles_;
     Layout& out_;
     Frame frame_;
+    InlineSizes<double> drawnSizes_;  // of the card that is laid out, if `drawn_`
+    bool drawn_;
     std::size_t first_ = 0;  ///< index in the band's cards of the first card of `out_.cards`
 };
 
@@ -450,13 +501,24 @@ void clear(const PreparedRow& row, double width, Layout& out) {
 
 void layOut(const PreparedRow& row, double width, Layout& out) {
     clear(row, width, out);
-    RowLayout(row.interval(out.interval), out).run();
+    RowLayout(row.interval(out.interval), out, false).run();
+}
+
+void layOutDrawn(const PreparedRow& row, double width, Layout& out) {
+    clear(row, width, out);
+    RowLayout(row.interval(out.interval), out, true).run();
+}
+
+Layout layOutDrawn(const PreparedRow& row, double width) {
+    Layout out;
+    layOutDrawn(row, width, out);
+    return out;
 }
 
 void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
                       CardContribution& contribution) {
     clear(row, width, out);
-    RowLayout(row.interval(out.interval), out).runSingleCard(card, contribution);
+    RowLayout(row.interval(out.interval), out, false).runSingleCard(card, contribution);
 }
 
 Layout layOut(const PreparedRow& row, double width) {

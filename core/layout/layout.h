@@ -153,6 +153,12 @@ struct CardContribution {
 void layOut(const PreparedRow& row, double width, Layout& out);
 Layout layOut(const PreparedRow& row, double width);
 
+/// The same, with text broken as the engine draws it at exactly this width: on its grid of lengths, font
+/// sizes and advances. `layOut` breaks it at the mean of that grid, so that over a range of widths each break
+/// has a closed form. The two differ only close to a width at which a line break changes.
+void layOutDrawn(const PreparedRow& row, double width, Layout& out);
+Layout layOutDrawn(const PreparedRow& row, double width);
+
 /// Lays out card `card` as the only card of `row` at viewport width `width` (CSS px), so that no other card
 /// stretches it. Overwrites `out` and `contribution`.
 void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,

@@ -25,7 +25,7 @@ Thumbnail thumbnailAt(const project::Project& project,
                       const checks::KeyWidth& key) {
     Thumbnail made;
     made.row = prepared;
-    made.layout = layout::layOut(*prepared, key.width);
+    made.layout = layout::layOutDrawn(*prepared, key.width);
     made.drawing = draw::drawRow({project, *prepared, made.layout});
     const int columns = prepared->settings(made.layout.band).row.columns.value_or(1);
     made.title = units::px(key.width) + ", " + project::columnsLabel(columns);

@@ -17,6 +17,7 @@ namespace tenter::text {
 namespace {
 
 constexpr char16_t lineFeed = u'\n';
+constexpr char16_t noBreakHyphen = u'\u2011';
 constexpr char16_t softHyphen = u'\u00AD';
 /// U+3000. At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
 constexpr char16_t ideographicSpace = u'\u3000';
@@ -167,6 +168,8 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
             all = isIgnorable(character) || face->has(character) ||
                   // If the face lacks a no-break space, engines draw its space instead, as HarfBuzz does.
                   (character == noBreakSpace && face->has(U' ')) ||
+                  // The same with a no-break hyphen and the hyphen.
+                  (character == noBreakHyphen && face->has(U'\u2010')) ||
                   (profile_.composes() && face->composes(character)) ||
                   (profile_.makesSpaces() && isMadeSpace(character) && face->has(U' '));
             if (!all && lacking == 0) lacking = character;
@@ -435,6 +438,12 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     while (made.lineEnd > 0 && hangs(made_->clusters_[made.lineEnd - 1]))
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
+    // Chromium 156 reshapes a line without the spaces at its end if their place matters: the `r` of `after`
+    // in Lato, kerned with the space, then has its full width. It does not at an end of an inline box.
+    if (kind == Opportunity::Kind::Space && style_.placesSpaces && made.lineEnd > 0 &&
+        cluster < made_->clusters_.size() &&
+        made_->isInOneInline(made_->clusters_[made.lineEnd - 1], made_->clusters_[cluster]))
+        made.endCorrection = static_cast<float>(correctionsAt(made.lineEnd, false).before);
     if (kind == Opportunity::Kind::SoftHyphen) {
         if (profile_.reshapesAtBreaks()) {
             made.affected = affectedBy(cluster);
@@ -446,11 +455,10 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     return made;
 }
 
-void ParagraphBuilder::correct(Opportunity& made) const {
-    const std::uint32_t at = made.cluster;
+ParagraphBuilder::Corrections ParagraphBuilder::correctionsAt(std::uint32_t at, bool both) const {
     const auto count = static_cast<std::uint32_t>(made_->clusters_.size());
-    if (!profile_.reshapesAtBreaks() || at == 0 || at >= count) return;
-    if (!isUnsafe(at) || itemOf_[at] != itemOf_[at - 1]) return;
+    if (!profile_.reshapesAtBreaks() || at == 0 || at >= count) return {};
+    if (!isUnsafe(at) || itemOf_[at] != itemOf_[at - 1]) return {};
     std::uint32_t first = at - 1;
     while (first > 0 && isUnsafe(first) && itemOf_[first - 1] == itemOf_[at])
         --first;
@@ -462,10 +470,16 @@ void ParagraphBuilder::correct(Opportunity& made) const {
     const std::uint32_t middle = made_->clusters_[at].begin;
     const std::uint32_t end =
         last < count && itemOf_[last] == itemOf_[at] ? made_->clusters_[last].begin : item.end;
-    made.endCorrection =
-        static_cast<float>(made_->shaper_.advance(text_, item, begin, middle) - made_->ems(first, at));
-    made.startCorrection =
-        static_cast<float>(made_->shaper_.advance(text_, item, middle, end) - made_->ems(at, last));
+    const auto change = [&](std::uint32_t from, std::uint32_t to, std::uint32_t cluster, std::uint32_t past) {
+        return made_->shaper_.advance(text_, item, from, to) - made_->ems(cluster, past);
+    };
+    return {change(begin, middle, first, at), both ? change(middle, end, at, last) : 0};
+}
+
+void ParagraphBuilder::correct(Opportunity& made) const {
+    const Corrections corrections = correctionsAt(made.cluster, true);
+    made.endCorrection = static_cast<float>(corrections.before);
+    made.startCorrection = static_cast<float>(corrections.after);
 }
 
 void ParagraphBuilder::addOpportunities() {

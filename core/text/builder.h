@@ -57,6 +57,12 @@ private:
     /// causes.
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
     void correct(Opportunity& opportunity) const;
+    /// Changes of width in em that a break before cluster `at` causes, if the line is reshaped: of the text
+    /// before it, and, if `both`, of the text after it.
+    struct Corrections {
+        double before = 0, after = 0;
+    };
+    [[nodiscard]] Corrections correctionsAt(std::uint32_t at, bool both) const;
     /// The last cluster before `cluster` at which a break changes no glyph before `cluster`.
     [[nodiscard]] float insideLigature(std::uint32_t cluster) const;
     [[nodiscard]] std::uint32_t affectedBy(std::uint32_t cluster) const;

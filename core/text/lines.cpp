@@ -44,27 +44,43 @@ void breakAt(const Paragraph& paragraph, const LineQuery& query, const std::vect
 
 }  // namespace
 
-double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
-                  const BreakProfile& profile) {
+void findDrawnPositions(const Paragraph& paragraph, const LineQuery& query, double size,
+                        const BreakProfile& profile, DrawnPositions& drawn) {
     std::size_t run = paragraph.runs().size();
-    double drawn = size;
+    double drawnSize = size;
     const double letter = profile.drawnAdvance(query.letterSpacing);
     const double word = profile.drawnAdvance(query.wordSpacing);
+    double before = 0;  // of the inline boxes before this one
+    double inside = 0;  // of this inline box
+    std::vector<double>& ends = drawn.ends;
+    ends.clear();
+    const std::vector<Cluster>& clusters = paragraph.clusters();
+    for (std::uint32_t i = 0; i < clusters.size(); ++i) {
+        const Cluster& cluster = clusters[i];
+        if (i > 0 && !paragraph.isInOneInline(clusters[i - 1], cluster)) {
+            before += profile.drawnInline(inside);
+            inside = 0;
+        }
+        ends.push_back(before + inside);
+        if (cluster.run != run) {
+            run = cluster.run;
+            drawnSize = profile.drawnSize(size, paragraph.runs()[run].face.get());
+        }
+        inside += profile.drawnAdvance(paragraph.ems(i, i + 1) * drawnSize) + cluster.letterUnits * letter +
+                  cluster.wordUnits * word;
+    }
+    ends.push_back(before + inside);
+}
+
+double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
+                  const BreakProfile& profile) {
+    DrawnPositions drawn;
+    findDrawnPositions(paragraph, query, size, profile, drawn);
     double widest = 0;
     std::uint32_t first = 0;
     for (const Opportunity& end : paragraph.opportunities()) {
         if (end.kind != Opportunity::Kind::Forced) continue;
-        double width = 0;
-        for (std::uint32_t i = first; i < end.lineEnd; ++i) {
-            const Cluster& cluster = paragraph.clusters()[i];
-            if (cluster.run != run) {
-                run = cluster.run;
-                drawn = profile.drawnSize(size, paragraph.runs()[run].face.get());
-            }
-            width += profile.drawnAdvance(paragraph.ems(i, i + 1) * drawn) + cluster.letterUnits * letter +
-                     cluster.wordUnits * word;
-        }
-        widest = std::max(widest, width);
+        if (end.lineEnd > first) widest = std::max(widest, drawn.ends[end.lineEnd] - drawn.ends[first]);
         first = end.cluster;
     }
     return widest;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <type_traits>
 #include <vector>
 
 #include "project/settings.h"
@@ -30,6 +31,12 @@ struct Line {
         1;  ///< smallest change of the text width, as a share of it, that moves a line break; at most 1
 };
 
+/// Positions on a line that is not broken.
+struct DrawnPositions {
+    std::vector<double>
+        ends;  ///< for each cluster the end of those before it, and the end of the line; CSS px
+};
+
 /// The values that decide how a paragraph is broken into lines. CSS px.
 template <class Number>
 struct LineQueryOf {
@@ -39,6 +46,9 @@ struct LineQueryOf {
     Number wordSpacing = 0;
     project::OverflowWrap overflowWrap = project::OverflowWrap::Normal;
     bool balance = false;
+    /// Positions of the clusters as the engine rounds them; null: computed from `size` and the spacings. At
+    /// one width only.
+    const DrawnPositions* drawn = nullptr;
 };
 using LineQuery = LineQueryOf<double>;
 
@@ -47,6 +57,11 @@ template <class Number>
 Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, std::uint32_t first,
                  double startCorrection, const Opportunity& at) {
     const std::uint32_t end = std::max(at.lineEnd, first);
+    if constexpr (std::is_same_v<Number, double>)
+        if (query.drawn != nullptr)
+            return query.drawn->ends[end] - query.drawn->ends[first] +
+                   (startCorrection + at.endCorrection) * query.size +
+                   at.endLetterUnits * query.letterSpacing;
     Number width = (paragraph.ems(first, end) + startCorrection + at.endCorrection) * query.size;
     if (!units::isZero(query.letterSpacing))
         width += (paragraph.letters(first, end) + at.endLetterUnits) * query.letterSpacing;
@@ -76,6 +91,10 @@ Number maxContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
 double labelWidth(const Paragraph& paragraph, const LineQuery& query, double size,
                   const BreakProfile& profile);
 
+/// Computes `drawn` for font size `size` in CSS px: each advance and spacing on the engine's grid.
+void findDrawnPositions(const Paragraph& paragraph, const LineQuery& query, double size,
+                        const BreakProfile& profile, DrawnPositions& drawn);
+
 /// Min-content width in CSS px: the widest word. CSS Sizing 3 § 5.1.
 template <class Number>
 Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) {
@@ -101,7 +120,10 @@ Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
     // Breaks inside words count for min-content with `anywhere` only, not with `break-word`. CSS Text 3
     // § 5.5.
     LineQueryOf<Number> cutting = query;
-    if (!paragraph.spacesMinContent()) cutting.letterSpacing = Number(0);
+    if (!paragraph.spacesMinContent()) {
+        cutting.letterSpacing = Number(0);
+        cutting.drawn = nullptr;
+    }
     auto piece = [&](const Opportunity& end) { widen(cutting, end); };
     auto cut = paragraph.overflowOpportunities().begin();
     for (const Opportunity& end : paragraph.opportunities()) {

@@ -89,6 +89,9 @@ struct ShapingStyle {
     project::LetterCase letterCase = project::LetterCase::None;
     bool ligatures = true;    ///< false with letter spacing. CSS Text 3 § 8.2
     bool softHyphens = true;  ///< `hyphens: manual`
+    /// True if the place of the spaces at a line's end matters: text that is not aligned to its start, or
+    /// with word spacing. Decides whether Chromium reshapes without them (ParagraphBuilder::opportunity).
+    bool placesSpaces = false;
     std::string language = "en";
     bool rightToLeft = false;
     friend auto operator<=>(const ShapingStyle&, const ShapingStyle&) = default;
@@ -150,6 +153,11 @@ public:
     /// lines keeps all advances; the letters of its divided ligatures are here too, because it draws a share
     /// of the ligature that no glyph shows.
     [[nodiscard]] std::vector<ReshapedCluster> reshaped(std::uint32_t first, std::uint32_t end) const;
+    /// True if no inline box and no piece of text of another direction starts or ends between two clusters
+    /// that follow each other.
+    [[nodiscard]] bool isInOneInline(const Cluster& one, const Cluster& next) const {
+        return one.level == next.level && runs_[one.run].kind == runs_[next.run].kind;
+    }
     /// Clusters [first, end) as UTF-8.
     [[nodiscard]] std::string utf8(std::uint32_t first, std::uint32_t end) const;
     /// Memory held, in bytes, without what faces hold: an estimate.

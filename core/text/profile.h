@@ -116,6 +116,9 @@ public:
     /// The same for the length `declared`, which resolves to `length` CSS px. Engines round some units in
     /// another way.
     [[nodiscard]] virtual double snapped(double length, const units::Length& declared) const = 0;
+    /// Width in CSS px on the engine's grid of column `column` of a grid of `columns` equal columns that
+    /// share `room` CSS px. CSS Grid 2 § 11.7 leaves the rounding to the engine.
+    [[nodiscard]] virtual double columnWidth(double room, int columns, int column) const = 0;
     /// Line height in CSS px on that grid, for `number` times the font size `size` (CSS px), and for a
     /// length `declared`, which resolves to `length` CSS px.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
@@ -130,6 +133,8 @@ public:
     /// its label, and where lines break if the size does not depend on the width.
     [[nodiscard]] virtual double drawnSize(double size, const Face* face) const = 0;
     [[nodiscard]] virtual double drawnAdvance(double advance) const = 0;
+    /// `width` in CSS px of text in one inline box on a line, as the engine adds it to that of the next.
+    [[nodiscard]] virtual double drawnInline(double width) const = 0;
     /// Mean amount in CSS px by which the engine truncates a font size that follows the viewport or card.
     /// Lines are broken at the size less this amount, so that the engine's sizes lie equally on both sides
     /// of it and wrap points keep a closed form.

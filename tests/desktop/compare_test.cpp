@@ -131,7 +131,7 @@ private Q_SLOTS:
                     if (!read || read->size() != 1 || widths.size() != 1) return;
                     const layout::PreparedRow row(session_->document.project(), 0, session_->document.store(),
                                                   browser.profile());
-                    verdict = judge::judge(row, layout::layOut(row, widths[0]), read->front());
+                    verdict = judge::judge(row, layout::layOutDrawn(row, widths[0]), read->front());
                 });
         QSignalSpy finished(&run, &BrowserRun::finished);
         QSignalSpy failed(&run, &BrowserRun::failed);
@@ -355,7 +355,7 @@ private:
         };
         QJsonArray layouts;
         for (const double width : widths) {
-            const layout::Layout laid = layout::layOut(row, width);
+            const layout::Layout laid = layout::layOutDrawn(row, width);
             QJsonArray cards;
             QJsonArray parts;
             for (std::size_t c = 0; c < laid.cards.size(); ++c) {

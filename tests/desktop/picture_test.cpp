@@ -74,7 +74,7 @@ void PictureTest::looksLikeTheWindow() {
     QVERIFY(document.openAsNew(file, problems));
     const layout::PreparedRow prepared(document.project(), 0, document.store(),
                                        text::atRatio(text::defaultProfile(), scale));
-    const layout::Layout layout = layout::layOut(prepared, width);
+    const layout::Layout layout = layout::layOutDrawn(prepared, width);
     const LaidOutRow laid{document.project(), prepared, layout};
 
     row::Canvas canvas;

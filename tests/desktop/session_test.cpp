@@ -247,7 +247,7 @@ private:
         QVERIFY(parts_->view->width() >= project.leastWidth && parts_->view->width() <= project.mostWidth);
         const layout::PreparedRow row(project, parts_->view->variant(), parts_->document.store(),
                                       parts_->view->profile());
-        const layout::Layout expected = layout::layOut(row, parts_->view->width());
+        const layout::Layout expected = layout::layOutDrawn(row, parts_->view->width());
         const layout::Layout& laid = parts_->layouts->layout();
         QCOMPARE(laid.parts.size(), expected.parts.size());
         for (std::size_t i = 0; i < laid.parts.size(); ++i)

@@ -39,7 +39,7 @@ private Q_SLOTS:
                 const layout::PreparedRow row(project(), i, session().document.store(),
                                               session().view.profile());
                 QCOMPARE(sheets[i].page.width(), width);
-                QCOMPARE(sheets[i].page.height(), layout::layOut(row, width).pageHeight);
+                QCOMPARE(sheets[i].page.height(), layout::layOutDrawn(row, width).pageHeight);
                 for (std::size_t j = 0; j < i; ++j)
                     QVERIFY(!sheets[i].page.intersects(sheets[j].page) &&
                             !sheets[i].caption.intersects(sheets[j].page));
@@ -66,7 +66,7 @@ private Q_SLOTS:
         row_->verticalScrollBar()->setValue(0);
         const Sheet sheet = row_->sheetsInView()[1];
         const layout::PreparedRow row(project(), 1, session().document.store(), session().view.profile());
-        const layout::Layout laid = layout::layOut(row, 390);
+        const layout::Layout laid = layout::layOutDrawn(row, 390);
         std::size_t part = 0;
         while (laid.parts[part].picture)
             ++part;

@@ -57,7 +57,7 @@ TEST(Geometry, LosesNoDigits) {
     text::Fonts fonts;
     text::ParagraphStore store(fonts);
     const layout::PreparedRow row(project, 1, store, text::blink());
-    const layout::Layout laid = layout::layOut(row, 1001.1);
+    const layout::Layout laid = layout::layOutDrawn(row, 1001.1);
     const Json& card = json["layouts"][0]["cards"][0];
     EXPECT_EQ(card["box"]["width"].get<double>(), laid.cards[0].box.width);
     EXPECT_EQ(card["parts"][1]["fontSize"].get<double>(), laid.parts[1].fontSize);

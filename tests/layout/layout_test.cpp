@@ -252,5 +252,60 @@ TEST(Layout, DoesNotDependOnEarlierLayouts) {
     }
 }
 
+/// Six columns in a row of 639.2 px, with text that has 16.6 px in each.
+project::Project sixColumns() {
+    const char* text =
+        R"({"text": {"body": {"family": ["Roboto Slab"], "size": 13.56, "weight": 500, "slant": "italic", "letterSpacing": "2px",
+            "overflowWrap": "anywhere", "margin": {"top": "0", "bottom": "0", "left": "16.2px"},
+            "padding": {"right": "10.8px", "left": "16px"}, "border": {"width": "1px"}}},
+            "row": {"width": "639.2px", "columnGap": "30.4px"},
+            "card": {"padding": {"top": "0", "bottom": "0", "right": "9.4px", "left": "8.2px"}, "border": {"width": "1px"}}})";
+    return projectOf(text, columns(6), R"([{"parts": [{"role": "body", "copy": "er"}]}])");
+}
+
+// Measured in Chromium 156: column, paddings and margin are on its grid of 1/64 px, so that 16.640625 px are
+// available instead of 16.6, and `er` (16.6489 px) is not cut.
+TEST(Layout, AsDrawnTextIsBrokenOnTheEnginesGrid) {
+    const auto row = prepareRow(sixColumns());
+    EXPECT_EQ(part(layOut(row, 1400), 0, 0).lineCount, 2U);
+    EXPECT_EQ(part(layOutDrawn(row, 1400), 0, 0).lineCount, 1U);
+}
+
+// The grid of engines is fine: as drawn, only tight fits break in another way.
+TEST(Layout, AsDrawnOnlyTightFitsBreakInAnotherWay) {
+    const auto project =
+        projectOf(styleOf(R"({"columnGap": "2%"})", R"({"padding": {"left": "3%"}})"), columns(3), three);
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    for (const text::BreakProfile* profile : text::profiles()) {
+        const PreparedRow row(project, 0, store, *profile);
+        for (double width = 200; width < 1200; width += 0.7) {
+            const Layout mean = layOut(row, width);
+            const Layout drawn = layOutDrawn(row, width);
+            for (std::size_t i = 0; i < mean.parts.size(); ++i) {
+                EXPECT_NEAR(mean.parts[i].box.width, drawn.parts[i].box.width, 0.05) << width;
+                if (mean.parts[i].slack >= text::roundingSlack &&
+                    drawn.parts[i].slack >= text::roundingSlack) {
+                    EXPECT_EQ(mean.parts[i].lineCount, drawn.parts[i].lineCount) << profile->name() << width;
+                }
+            }
+        }
+    }
+}
+
+// CSS Flexbox 1 § 9.3: of cards that their padding makes wider than their column, fewer fit on a line.
+// Measured in Chromium 156 and Firefox 153.
+TEST(Layout, WrapsCardsThatAreWiderThanTheirColumn) {
+    const auto project =
+        projectOf(styleOf(R"({"width": "300px", "columnGap": "10px", "lastLine": "center"})",
+                          R"({"padding": {"left": "60px", "right": "60px"}, "border": {"width": "0"}})"),
+                  columns(3), three);
+    const Layout layout = layOut(prepareRow(project), 700);
+    EXPECT_DOUBLE_EQ(layout.cards[0].box.width, 120);
+    EXPECT_EQ(layout.cards[1].box.y, layout.cards[0].box.y);
+    EXPECT_GE(layout.cards[2].box.y, layout.cards[0].box.bottom());
+    EXPECT_NEAR(layout.cards[2].box.x + 60, layout.row.x + 150, 1e-9);
+}
+
 }  // namespace
 }  // namespace tenter::layout

@@ -71,6 +71,9 @@ public:
     [[nodiscard]] double snapped(double length, const units::Length& declared) const override {
         return base_.snapped(length, declared);
     }
+    [[nodiscard]] double columnWidth(double room, int columns, int column) const override {
+        return base_.columnWidth(room, columns, column);
+    }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return base_.lineHeight(size, number);
     }
@@ -82,6 +85,7 @@ public:
         return base_.drawnSize(size, face);
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return base_.drawnAdvance(advance); }
+    [[nodiscard]] double drawnInline(double width) const override { return base_.drawnInline(width); }
     [[nodiscard]] double meanTruncation() const override { return base_.meanTruncation(); }
     [[nodiscard]] double fitAllowance() const override { return base_.fitAllowance(); }
     [[nodiscard]] double sizeTolerance() const override { return base_.sizeTolerance(); }

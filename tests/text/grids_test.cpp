@@ -111,5 +111,32 @@ TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
               blink().snapped(10.112, units::Length::vw(3.16)));
 }
 
+// Measured in Chromium 156: three columns in 100 px end at 33.328125, 66.65625 and 100 px; in Firefox 153
+// each is 2000/60 px wide.
+TEST(Grids, EnginesRoundEqualColumnsInTheirOwnWays) {
+    EXPECT_EQ(blink().columnWidth(100, 3, 0), 33.328125);
+    EXPECT_EQ(blink().columnWidth(100, 3, 1), 33.328125);
+    EXPECT_EQ(blink().columnWidth(100, 3, 2), 33.34375);
+    for (int column = 0; column < 3; ++column)
+        EXPECT_DOUBLE_EQ(gecko().columnWidth(100, 3, column), 2000.0 / 60);
+}
+
+// Measured in Chromium 156: text in several inline boxes on a line is added up in whole 1/64 px.
+TEST(Grids, ChromiumRoundsUpTheTextOfEachInlineBox) {
+    using Kind = project::Run::Kind;
+    const project::Copy copy = {{Kind::Link, "low", "#"}, {Kind::Plain, " tide", ""}};
+    const auto width = [&](const BreakProfile& profile) {
+        const ParagraphPtr paragraph =
+            Paragraph::prepare(copy, test::styleOf("Karla"), test::fonts(), profile);
+        DrawnPositions drawn;
+        findDrawnPositions(*paragraph, test::at(15, 400), 15, profile, drawn);
+        EXPECT_EQ(drawn.ends.size(), paragraph->clusters().size() + 1);
+        return drawn.ends[3];
+    };
+    const double low = test::prepare("low", test::styleOf("Karla"))->ems(0, 3) * 15;
+    EXPECT_EQ(width(blink()), std::ceil(low * 64) / 64);
+    EXPECT_NEAR(width(gecko()), low, 1.5 / 60);
+}
+
 }  // namespace
 }  // namespace tenter::text

@@ -322,5 +322,58 @@ TEST(Lines, BalanceByWidthCutsNoWord) {
         EXPECT_LE(line.width, wide("harbourmasters", 20) + 1e-6);
 }
 
+// Measured in Chromium 156: Lato kerns `r` with a space. At a line's end the `r` of `after rain` loses that
+// if the text is centred or has word spacing, and keeps it otherwise, as in Firefox 153.
+TEST(Lines, ChromiumDropsKerningWithTheSpaceAtALinesEndIfItsPlaceMatters) {
+    const auto end = [](bool placesSpaces, const BreakProfile& profile) {
+        ShapingStyle style = test::styleOf("Lato");
+        style.placesSpaces = placesSpaces;
+        const ParagraphPtr paragraph =
+            Paragraph::prepare(test::plain("after rain"), style, test::fonts(), profile);
+        std::vector<Line> lines;
+        breakLines(*paragraph, test::at(100, 300), profile, lines);
+        return lines.front().width;
+    };
+    const ParagraphPtr alone = test::prepare("after", test::styleOf("Lato"));
+    const double unkerned = maxContent(*alone, test::at(100, 0));
+    EXPECT_NEAR(end(true, blink()), unkerned, 1e-4);
+    EXPECT_NEAR(end(false, blink()), unkerned - 2, 0.2);
+    EXPECT_EQ(end(false, blink()), end(true, gecko()));
+}
+
+// Measured in Chromium 156: the kerning stays where an inline box ends after the letter.
+TEST(Lines, KerningWithTheSpaceStaysAtTheEndOfAnInlineBox) {
+    ShapingStyle style = test::styleOf("Lato");
+    style.placesSpaces = true;
+    using Kind = project::Run::Kind;
+    const project::Copy copy = {{Kind::Link, "after", "#"}, {Kind::Plain, " rain", ""}};
+    const ParagraphPtr linked = Paragraph::prepare(copy, style, test::fonts(), blink());
+    const ParagraphPtr plain = test::prepare("after rain", style);
+    const auto first = [](const Paragraph& paragraph) {
+        return test::linesOf(paragraph, test::at(100, 300)).front().width;
+    };
+    EXPECT_NEAR(first(*linked), first(*plain) - 2, 0.2);
+}
+
+// Measured in Chromium 156 and Firefox 153: Lato has a hyphen and no no-break hyphen.
+TEST(Lines, AFaceWithAHyphenDrawsTheNoBreakHyphen) {
+    for (const BreakProfile* profile : profiles()) {
+        const ParagraphPtr paragraph = Paragraph::prepare(test::plain("well\u2011known"),
+                                                          test::styleOf("Lato"), test::fonts(), *profile);
+        ASSERT_EQ(paragraph->runs().size(), 1U) << profile->name();
+        EXPECT_EQ(paragraph->runs().front().face->family(), "Lato") << profile->name();
+        EXPECT_TRUE(paragraph->notes().empty()) << profile->name();
+    }
+}
+
+// Measured in Chromium 156: `एक-एक` in Noto Serif Devanagari at 15.848 px, 14.45 px wide.
+TEST(Lines, ChromiumSeesNoLetterBeforeAHyphenThatStartsALine) {
+    ShapingStyle style = test::styleOf("Noto Serif Devanagari");
+    style.language = "hi";
+    LineQuery query = test::at(15.84, 14.45);
+    query.overflowWrap = OverflowWrap::BreakWord;
+    EXPECT_EQ(test::textsOf(*test::prepare("एक-एक", style), query), (Texts{"ए", "क", "-ए", "क"}));
+}
+
 }  // namespace
 }  // namespace tenter::text

@@ -39,7 +39,7 @@ void Thumbnail::setCurrent(bool on) {
 void Thumbnail::redraw() {
     const double room = width() - 2 * around;
     if (room < 8 || keyWidth_.width <= 0) return;
-    layout::layOut(layouts_.row(), keyWidth_.width, layout_);
+    layout::layOutDrawn(layouts_.row(), keyWidth_.width, layout_);
     const double scale = std::min(largestScale, room / layout_.width);
     const double ratio = devicePixelRatioF();
     const double tall = std::ceil(layout_.pageHeight * scale);

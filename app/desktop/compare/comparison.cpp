@@ -58,7 +58,7 @@ struct Comparison::Worker {
                             .arg(browser, pixels(browserLayout.width), pixels(widths[i]));
                 return {};
             }
-            layout::layOut(*row, browserLayout.width, layout);
+            layout::layOutDrawn(*row, browserLayout.width, layout);
             if (!savedPage.isEmpty()) browserLayout.moveRowTo(layout.row.y);
             verdicts.push_back(judge::judge(*row, layout, browserLayout));
         }

@@ -31,7 +31,7 @@ FileContent pictureOf(const View& view) {
     const double ratio = view.ratio > 0 ? view.ratio : 1;
     const layout::PreparedRow prepared(view.project, view.variant, store,
                                        text::atRatio(*view.profile, ratio));
-    const layout::Layout layout = layout::layOut(prepared, view.width);
+    const layout::Layout layout = layout::layOutDrawn(prepared, view.width);
     const draw::LaidOutRow row{view.project, prepared, layout};
     draw::PictureSource pictures(view.folder);
     FileContent out;

@@ -65,7 +65,7 @@ QImage rowPicture(const LayoutCache& layouts, const Document& document, const st
     int across = space;
     int tallest = 0;
     for (const double width : widths) {
-        const layout::Layout layout = layout::layOut(layouts.row(), width);
+        const layout::Layout layout = layout::layOutDrawn(layouts.row(), width);
         const LaidOutRow row{layouts.project(), layouts.row(), layout};
         rows.push_back(rowAt(row, pictures, painter));
         const int columns = row.settings().row.columns.value_or(1);

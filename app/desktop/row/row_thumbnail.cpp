@@ -16,7 +16,7 @@ QImage painted(Document& document, double width, const QSize& size) {
     const project::Project& project = document.project();
     const double at = std::clamp(width, project.leastWidth, project.mostWidth);
     const layout::PreparedRow prepared(project, 0, document.store(), text::defaultProfile());
-    const layout::Layout layout = layout::layOut(prepared, at);
+    const layout::Layout layout = layout::layOutDrawn(prepared, at);
     const LaidOutRow row{project, prepared, layout};
     Canvas canvas;
     canvas.scale = size.width() / std::max(layout.width, 1.0);

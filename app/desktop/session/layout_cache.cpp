@@ -37,7 +37,7 @@ LayoutCache::Made& LayoutCache::made(std::size_t variant, const text::BreakProfi
 
 const layout::Layout& LayoutCache::layout(std::size_t variant, const text::BreakProfile& profile) const {
     Made& made = this->made(variant, profile);
-    if (!made.laidOut || made.layout.width != width()) layout::layOut(*made.row, width(), made.layout);
+    if (!made.laidOut || made.layout.width != width()) layout::layOutDrawn(*made.row, width(), made.layout);
     made.laidOut = true;
     return made.layout;
 }

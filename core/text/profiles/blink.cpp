@@ -18,6 +18,10 @@ bool isBeyondTable(char16_t unit) {
     return unit > u'~' && unit != noBreakSpace;
 }
 
+bool isBeyondPair(char16_t before, char16_t after) {
+    return isBeyondTable(before) || isBeyondTable(after);
+}
+
 /// Hyphens that Unicode 16 distinguishes from dashes: classes HY and HH of UAX #14.
 bool isHyphen(char16_t unit) {
     return unit == u'-' || unit == u'\u058A' || unit == u'\u05BE' || unit == u'\u2010' || unit == u'\u2012' ||
@@ -56,9 +60,11 @@ public:
         return false;
     }
 
-    /// Measured in Chromium 156: `under-12s`, cut before the hyphen, goes on with `-1`.
+    /// Measured in Chromium 156: `under-12s`, cut before the hyphen, goes on with `-1`, and `एक-एक` with
+    /// `-ए`: the hyphen then starts the text that Chromium looks at, as in rule LB20a of UAX #14.
     [[nodiscard]] bool needsTwoBefore(std::u16string_view text, std::size_t i) const override {
-        return text[i - 1] == u'-' && isAsciiDigit(text[i]);
+        if (text[i - 1] == u'-' && isAsciiDigit(text[i])) return true;
+        return isHyphen(text[i - 1]) && isBeyondPair(text[i - 1], text[i]) && isLetter(text[i]);
     }
     /// Measured in Chromium 156 with Lato at 15 px, in which the hyphen is 5.58 px wide: in 24.1 px `aa-i`
     /// fits, but not with a hyphen, so that `aa-` (20.5 px) is no longer kept together.
@@ -115,6 +121,10 @@ public:
     [[nodiscard]] double snapped(double length, const units::Length&) const override {
         return floor64(length);
     }
+    /// The remainder that rounding down leaves goes to the columns that follow.
+    [[nodiscard]] double columnWidth(double room, int columns, int column) const override {
+        return floor64(room * (column + 1) / columns) - floor64(room * column / columns);
+    }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return floor64(round64(size) * number);
     }
@@ -129,6 +139,9 @@ public:
         return units::wholeBelow(hundredths(size) * 64) / 64 / ratio_;
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return advance; }
+    [[nodiscard]] double drawnInline(double width) const override {
+        return -units::wholeBelow(-width * ratio_ * 64) / 64 / ratio_;
+    }
     /// Half of 1/100 px, and 12/1600 px, the mean remainder of hundredths divided by 1/64.
     [[nodiscard]] double meanTruncation() const override { return 0.0125 / ratio_; }
     /// A line, rounded up to 1/64 px, fits in the available width, rounded down, plus 1/64 px. Paddings and
@@ -176,11 +189,9 @@ private:
         if (before == u'-' && isAsciiDigit(after)) return i > 1 && isAsciiAlphanumeric(text[i - 2]);
         // Rules LB20a and LB21a of UAX #14 in Unicode 16; ICU 72 has older versions of them.
         const bool startsWord = i == 1 || text[i - 2] == u' ';
-        if (isHyphen(before) && startsWord && (isBeyondTable(before) || isBeyondTable(after)) &&
-            isLetter(after))
-            return false;
+        if (isHyphen(before) && startsWord && isBeyondPair(before, after) && isLetter(after)) return false;
         if (isHyphen(before) && i > 1 && isHebrewLetter(text[i - 2]) && isHebrewLetter(after)) return true;
-        if (isBeyondTable(before) || isBeyondTable(after)) return icu;
+        if (isBeyondPair(before, after)) return icu;
         return blinkBreaksBetween(before, after);
     }
 

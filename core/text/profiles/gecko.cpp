@@ -160,6 +160,9 @@ public:
             return units::wholeBelow(length * 60 + appUnitNoise) / 60;
         return round60(length);
     }
+    [[nodiscard]] double columnWidth(double room, int columns, int /*column*/) const override {
+        return round60(room / columns);
+    }
     [[nodiscard]] double lineHeight(double size, double number) const override {
         return round60(size * number);
     }
@@ -176,6 +179,7 @@ public:
         return face != nullptr && face->isPostScript() ? round60(size) : stepped(size);
     }
     [[nodiscard]] double drawnAdvance(double advance) const override { return round60(advance); }
+    [[nodiscard]] double drawnInline(double width) const override { return width; }
     [[nodiscard]] double meanTruncation() const override { return fluidStep() / 2; }
     [[nodiscard]] double fitAllowance() const override { return 0; }
     [[nodiscard]] LineExtent extent(const Face& face, double size, double lineHeight) const override {

@@ -266,6 +266,43 @@ export const rows = {
     body: {family: ['EB Garamond'], lineHeight: '8.41cqi'},
     cards: cardsIn('el').map(([, {copy: text}, button]) => [{role: 'heading', copy: [{strong: text.split(' ').slice(0, 4).join(' ')}]}, {role: 'body', copy: [{strong: text}]}, button]),
   }),
+  // Letters that are kerned with the space at a line's end, aligned and spaced in all ways that decide about that.
+  kerned: row('kerned', {
+    most: 6,
+    style: narrow({heading: {family: ['Lato'], align: 'center', overflowWrap: 'anywhere'}, body: {family: ['Lato'], size: [[329, 21.4], [1565, 16.9]], wordSpacing: '0.05rem'}, note: {family: ['Vollkorn'], letterSpacing: '-0.02em', align: 'end'}, button: {family: ['Lato'], align: 'start', place: 'stretch'}}),
+    cards: ['the ground stays soft after rain', 'ir yetişkinle gelir.', 'nikdy víc, někdy míň. Loďka'].map((text) => ['heading', 'body', 'note', 'button'].map((role) => textPart(role, text))).concat([[{role: 'body', copy: [{link: 'her river', to: '#'}, ' or ', {strong: 'over there'}, ' were our rivers']}]]),
+  }),
+  // A hyphen at the start of a line that is cut, and a no-break hyphen in a face that has only the hyphen.
+  hyphens: row('hyphens', {
+    most: 6,
+    language: 'hi',
+    style: narrow({heading: {family: ['Noto Serif Devanagari'], overflowWrap: 'anywhere'}, body: {family: ['Lato'], place: 'start'}}),
+    cards: ['एक-एक करके', 'एक-दो-तीन'].map((text) => [textPart('heading', text), textPart('body', 'well\u2011known words')]),
+  }),
+  // Cards that a picture beside the text makes wider than their column, in a row that wraps.
+  wrapped: row('wrapped', {
+    most: 6,
+    style: {
+      row: {columnGap: '0.4rem', lastLine: 'center'},
+      card: {padding: sides('0.5rem', '1.6rem', '0.5rem', '1.6rem')},
+      text: {heading: {family: ['Manrope'], size: 17}, body: {family: ['Manrope'], size: 14}},
+    },
+    cards: ['en', 'nl'].flatMap((language) => cardsIn(language).map((parts) => parts.slice(0, 2))),
+    variants: [{class: 'corpus-wrapped', bands: [{set: {row: {columns: 6}}}]}],
+  }),
+  // Line heights and margins as shares of the card, which small roundings of its width change.
+  shares: row('shares', {
+    most: 4,
+    style: {
+      row: {padding: {left: '1.3%', right: '0.7%'}},
+      card: {padding: sides('1.1%', '2.3%', '0.9%', '1.7%'), border: {width: '0.05rem', colour: '#567'}},
+      text: {
+        heading: {family: ['Inter'], size: [[360, 16], [1480, 21]], letterSpacing: '0.12vw', lineHeight: '8.77cqi', place: 'start'},
+        body: {family: ['Inter'], size: [[531, 18.5], [1515, 15.9]], lineHeight: '7.06cqi', keepLines: 5, margin: {top: '1.1cqi', bottom: '0.9%'}},
+      },
+    },
+    cards: [...cardsIn('en'), ...cardsIn('de'), ...cardsIn('cs')].map((parts) => parts.slice(0, 2)),
+  }),
   packed: row('packed', {
     fonts: [{family: 'Packed', file: 'packed.woff2', weight: 400}],
     heading: {family: ['Packed'], weight: 400},

@@ -1,0 +1,73 @@
+#include "layout/drawn_sizes.h"
+
+#include <algorithm>
+
+#include "layout/inline_sizes.h"
+
+namespace tenter::layout {
+namespace {
+
+/// Rounds each length as the engine does, for the column `index`.
+struct EngineGrid {
+    const text::BreakProfile& profile;
+    int index = 0;
+    double operator()(double length, const units::Length& declared) const {
+        return profile.snapped(length, declared);
+    }
+    [[nodiscard]] double column(double room, int columns) const {
+        return profile.columnWidth(room, columns, index);
+    }
+};
+
+}  // namespace
+
+double drawnSpacing(const RolePlan& role, const units::Length& spacing, const units::LengthBasis& basis) {
+    const double length = spacing.resolve(basis);
+    const text::BreakProfile& profile = *role.profile;
+    // An engine that truncates fluid sizes truncates spacings that follow the viewport in the same way.
+    return spacing.unit() == units::Unit::Vw && profile.fluidStep() > 0 ? profile.snapped(length, spacing)
+                                                                        : length;
+}
+
+InlineSizes<double> drawnSizesAt(const IntervalPlan& interval, double width, int column) {
+    return inlineSizesAt(interval, width, EngineGrid{*interval.band->profile, column});
+}
+
+DrawnQuery drawnQuery(const RolePlan& role, const text::Paragraph& paragraph, const InlineSizes<double>& card,
+                      text::DrawnPositions& positions) {
+    const text::BreakProfile& profile = *role.profile;
+    const double step = profile.fluidStep();
+    units::LengthBasis basis = card.basis;
+    basis.em = role.size.resolve(basis);
+    const double border = partBorder(role, basis);
+    basis.em = role.size.resolveTruncated(basis, step);
+    const auto resolved = [&](const units::Length& length) {
+        return profile.snapped(length.resolve(basis), length);
+    };
+    DrawnQuery drawn;
+    text::LineQuery& query = drawn.query;
+    query.letterSpacing = drawnSpacing(role, role.letterSpacing, basis);
+    query.wordSpacing = drawnSpacing(role, role.wordSpacing, basis);
+    query.overflowWrap = role.overflowWrap;
+    query.balance = role.balance;
+    text::findDrawnPositions(paragraph, query, basis.em, profile, positions);
+    query.letterSpacing = profile.drawnAdvance(query.letterSpacing);
+    query.wordSpacing = profile.drawnAdvance(query.wordSpacing);
+    query.size = profile.drawnSize(basis.em, paragraph.strut().get());
+    query.drawn = &positions;
+    const double room =
+        std::max(0.0, card.cardContent - resolved(role.margin.left) - resolved(role.margin.right));
+    query.available = room - resolved(role.padding.left) - resolved(role.padding.right) - 2 * border;
+    if (role.place != project::Place::Stretch) {
+        drawn.fitsLabel = text::maxContent(paragraph, query) <= query.available;
+        if (!drawn.fitsLabel) {
+            const double least = text::minContent(paragraph, query);
+            drawn.fitsWord = query.available < least;
+            query.available = std::max(query.available, least);
+        }
+    }
+    query.available = std::max(0.0, query.available) + profile.fitAllowance();
+    return drawn;
+}
+
+}  // namespace tenter::layout
