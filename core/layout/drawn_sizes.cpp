@@ -14,19 +14,31 @@ struct EngineGrid {
     double operator()(double length, const units::Length& declared) const {
         return profile.snapped(length, declared);
     }
-    [[nodiscard]] double column(double room, int columns) const {
-        return profile.columnWidth(room, columns, index);
+    [[nodiscard]] double column(double room, int columns, double spare) const {
+        return spare > 0 ? profile.snapped(room / columns - spare)
+                         : profile.columnWidth(room, columns, index);
+    }
+    /// An engine that truncates lengths that follow the viewport does so in calculations, too.
+    [[nodiscard]] double term(double length, const units::Length& declared) const {
+        return declared.unit() == units::Unit::Vw && profile.fluidStep() > 0
+                   ? profile.snapped(length, declared)
+                   : length;
     }
 };
 
 }  // namespace
 
 double drawnSpacing(const RolePlan& role, const units::Length& spacing, const units::LengthBasis& basis) {
-    const double length = spacing.resolve(basis);
-    const text::BreakProfile& profile = *role.profile;
-    // An engine that truncates fluid sizes truncates spacings that follow the viewport in the same way.
-    return spacing.unit() == units::Unit::Vw && profile.fluidStep() > 0 ? profile.snapped(length, spacing)
-                                                                        : length;
+    return EngineGrid{*role.profile}.term(spacing.resolve(basis), spacing);
+}
+
+double drawnPictureWidth(const BandPlan& band, const InlineSizes<double>& card) {
+    // A full-bleed picture and one with aligned parts get their widths from other lengths.
+    if (band.bleed || band.levelled) return pictureWidth<double>(band, card);
+    const EngineGrid rounded{*band.profile};
+    const auto margin = [&](const units::Length& side) { return rounded(side.resolve(card.basis), side); };
+    return std::max(0.0,
+                    card.cardContent - margin(band.pictureMargin.left) - margin(band.pictureMargin.right));
 }
 
 InlineSizes<double> drawnSizesAt(const IntervalPlan& interval, double width, int column) {
@@ -67,6 +79,7 @@ DrawnQuery drawnQuery(const RolePlan& role, const text::Paragraph& paragraph, co
         }
     }
     query.available = std::max(0.0, query.available) + profile.fitAllowance();
+    if (!profile.countsNegativeSpacing()) query.available += std::min(0.0, query.letterSpacing);
     return drawn;
 }
 

@@ -10,6 +10,9 @@ namespace tenter::layout {
 /// the engine's grid, for a card in column `column`. All in CSS px.
 InlineSizes<double> drawnSizesAt(const IntervalPlan& interval, double width, int column);
 
+/// Width in CSS px of the slot of a picture above the text, in a card of the sizes `card`.
+double drawnPictureWidth(const BandPlan& band, const InlineSizes<double>& card);
+
 /// Letter or word spacing in CSS px as the engine computes it. `basis.em` is the truncated font size.
 double drawnSpacing(const RolePlan& role, const units::Length& spacing, const units::LengthBasis& basis);
 

@@ -64,10 +64,15 @@ struct Unrounded {
     const Number& operator()(const Number& length, const units::Length& /*declared*/) const {
         return length;
     }
-    /// Width of a column, in CSS px: an equal share of `room`.
+    /// Width of a column, in CSS px: an equal share of `room`, less `spare`.
     template <class Number>
-    [[nodiscard]] Number column(const Number& room, int columns) const {
-        return room / columns;
+    [[nodiscard]] Number column(const Number& room, int columns, double spare) const {
+        return room / columns - Number(spare);
+    }
+    /// A term of a calculation, of which only the sum is rounded.
+    template <class Number>
+    [[nodiscard]] const Number& term(const Number& length, const units::Length& /*declared*/) const {
+        return length;
     }
 };
 
@@ -117,8 +122,8 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     sizes.columnGap = resolved(band.columnGap);
     sizes.rowGap = resolved(band.rowGap);
     const Number columns = sizes.rowContentWidth - (band.columns - 1) * sizes.columnGap;
-    sizes.columnWidth = units::max(none, rounded.column(columns, band.columns));
-    if (band.centred) sizes.columnWidth = units::max(none, sizes.columnWidth - centredSpare);
+    sizes.columnWidth =
+        units::max(none, rounded.column(columns, band.columns, band.centred ? centredSpare : 0));
 
     sizes.basis.percent = sizes.columnWidth;
     sizes.cardPadding = edges(band.cardPadding);
@@ -130,10 +135,10 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
         sizes.besidePictureWidth = band.pictureShare.resolve(sizes.basis);
         sizes.besideInset = band.bleed ? none : start;
         // One calculation in the stylesheet (emit::besidesPicture).
-        const units::Length& side = band.rightToLeft ? band.cardPadding.right : band.cardPadding.left;
-        const Number unrounded = side.resolve(sizes.basis);
-        const Number inset = band.bleed ? none : unrounded;
-        start = rounded(unrounded + (inset + sizes.besidePictureWidth), band.pictureShare);
+        const units::Length& once = band.rightToLeft ? band.cardPadding.right : band.cardPadding.left;
+        const units::Length side = band.bleed ? once : once.times(2);
+        start = rounded(rounded.term(side.resolve(sizes.basis), side) + sizes.besidePictureWidth,
+                        band.pictureShare);
         // The stylesheet states the width as a share of the card's padding box plus the specified borders
         // (emit::withinPaddingBox). A card with wide padding is wider than its column.
         sizes.basis.percent = sizes.cardWidth() + 2 * sizes.borderDifference;
@@ -239,6 +244,9 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
         units::limitRange(part.query.available, spare.until);
     }
     part.query.available = units::max(none, part.query.available) + role.profile->fitAllowance();
+    // A line ends with a letter, and so with letter spacing.
+    if (!role.profile->countsNegativeSpacing())
+        part.query.available = part.query.available + units::min(none, part.query.letterSpacing);
     part.available = units::max(none, part.available);
     return part;
 }

@@ -98,8 +98,8 @@ private:
             if (index + 1 == card.parts.size()) part.margin.bottom = -frame_.cardPadding.bottom;
         }
         part.box.width = pictureWidth<double>(band_, frame_);
-        part.box.height =
-            band_.profile->snapped(part.box.width / card.parts[static_cast<std::size_t>(index)].ratio);
+        const double across = drawn_ ? drawnPictureWidth(band_, drawnSizes_) : part.box.width;
+        part.box.height = band_.profile->snapped(across / card.parts[static_cast<std::size_t>(index)].ratio);
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {

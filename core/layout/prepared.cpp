@@ -47,7 +47,8 @@ text::ShapingStyle shapingStyle(const TextStyle& style, const project::Project& 
     shaping.italic = style.slant == project::Slant::Italic;
     shaping.letterCase = *style.letterCase;
     shaping.ligatures = style.letterSpacing->isZero();
-    shaping.placesSpaces = style.align != project::Align::Start || !style.wordSpacing->isZero();
+    shaping.alignsEnds = style.align != project::Align::Start;
+    shaping.spacesWords = !style.wordSpacing->isZero();
     shaping.softHyphens = style.hyphens == project::Hyphens::Manual;
     shaping.language = project.language;
     shaping.rightToLeft = project.rightToLeft;

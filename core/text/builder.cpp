@@ -55,6 +55,13 @@ std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     made_->reshapesAtBreaks_ = profile_.reshapesAtBreaks();
     made_->spacesMinContent_ = profile_.spacesMinContent();
     made_->reservesHyphen_ = profile_.reservesHyphen();
+    // Chromium 156 reshapes a line without the spaces at its end if their place matters: the `r` of `after`
+    // in Lato, kerned with the space, then has its full width. It does so in text that is not aligned to the
+    // start, and in text with word spacing and without inline boxes and breaks; not at an end of an inline
+    // box.
+    const bool isPlain = std::ranges::all_of(
+        copy_, [](const project::Run& run) { return run.kind == project::Run::Kind::Plain; });
+    reshapesWithoutSpaces_ = style_.alignsEnds || (style_.spacesWords && isPlain);
     collectText();
     applyCase();
     findLevels();
@@ -438,9 +445,7 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     while (made.lineEnd > 0 && hangs(made_->clusters_[made.lineEnd - 1]))
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
-    // Chromium 156 reshapes a line without the spaces at its end if their place matters: the `r` of `after`
-    // in Lato, kerned with the space, then has its full width. It does not at an end of an inline box.
-    if (kind == Opportunity::Kind::Space && style_.placesSpaces && made.lineEnd > 0 &&
+    if (kind == Opportunity::Kind::Space && reshapesWithoutSpaces_ && made.lineEnd > 0 &&
         cluster < made_->clusters_.size() &&
         made_->isInOneInline(made_->clusters_[made.lineEnd - 1], made_->clusters_[cluster]))
         made.endCorrection = static_cast<float>(correctionsAt(made.lineEnd, false).before);

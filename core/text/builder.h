@@ -72,6 +72,7 @@ private:
     const ShapingStyle style_;   // a copy, because overflow opportunities are corrected later
     Fonts& fonts_;               // the same
     const BreakProfile& profile_;
+    bool reshapesWithoutSpaces_ = false;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
     std::u16string& text_;
     std::vector<CopyPosition>& sources_;                // for each unit and the end of the text

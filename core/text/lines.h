@@ -124,7 +124,12 @@ Number minContent(const Paragraph& paragraph, const LineQueryOf<Number>& query) 
         cutting.letterSpacing = Number(0);
         cutting.drawn = nullptr;
     }
-    auto piece = [&](const Opportunity& end) { widen(cutting, end); };
+    // Firefox 153 adds no hyphen there.
+    auto piece = [&](Opportunity end) {
+        if (!paragraph.reservesHyphen() && end.kind == Opportunity::Kind::SoftHyphen)
+            end.kind = Opportunity::Kind::Plain;
+        widen(cutting, end);
+    };
     auto cut = paragraph.overflowOpportunities().begin();
     for (const Opportunity& end : paragraph.opportunities()) {
         for (; cut != paragraph.overflowOpportunities().end() && cut->cluster < end.cluster; ++cut)

@@ -89,9 +89,9 @@ struct ShapingStyle {
     project::LetterCase letterCase = project::LetterCase::None;
     bool ligatures = true;    ///< false with letter spacing. CSS Text 3 § 8.2
     bool softHyphens = true;  ///< `hyphens: manual`
-    /// True if the place of the spaces at a line's end matters: text that is not aligned to its start, or
-    /// with word spacing. Decides whether Chromium reshapes without them (ParagraphBuilder::opportunity).
-    bool placesSpaces = false;
+    /// Text that is not aligned to its start, and text with word spacing. They decide whether Chromium
+    /// reshapes a line without the spaces at its end (ParagraphBuilder::opportunity).
+    bool alignsEnds = false, spacesWords = false;
     std::string language = "en";
     bool rightToLeft = false;
     friend auto operator<=>(const ShapingStyle&, const ShapingStyle&) = default;

@@ -111,14 +111,15 @@ TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
               blink().snapped(10.112, units::Length::vw(3.16)));
 }
 
-// Measured in Chromium 156: three columns in 100 px end at 33.328125, 66.65625 and 100 px; in Firefox 153
-// each is 2000/60 px wide.
+// Measured in Chromium 156: of 498.8125 px, six columns get 5320/64 or 5321/64 px. In Firefox 153 each is a
+// whole number of 1/60 px.
 TEST(Grids, EnginesRoundEqualColumnsInTheirOwnWays) {
-    EXPECT_EQ(blink().columnWidth(100, 3, 0), 33.328125);
-    EXPECT_EQ(blink().columnWidth(100, 3, 1), 33.328125);
-    EXPECT_EQ(blink().columnWidth(100, 3, 2), 33.34375);
-    for (int column = 0; column < 3; ++column)
-        EXPECT_DOUBLE_EQ(gecko().columnWidth(100, 3, column), 2000.0 / 60);
+    const std::vector<int> units = {5320, 5321, 5320, 5321, 5321, 5320};
+    for (int column = 0; column < 6; ++column) {
+        EXPECT_EQ(blink().columnWidth(498.8125, 6, column) * 64, units[static_cast<std::size_t>(column)]);
+        EXPECT_DOUBLE_EQ(gecko().columnWidth(100, 6, column), 1000.0 / 60);
+    }
+    EXPECT_EQ(blink().columnWidth(96, 3, 2), 32);
 }
 
 // Measured in Chromium 156: text in several inline boxes on a line is added up in whole 1/64 px.
