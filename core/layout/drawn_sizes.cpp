@@ -79,7 +79,6 @@ DrawnQuery drawnQuery(const RolePlan& role, const text::Paragraph& paragraph, co
         }
     }
     query.available = std::max(0.0, query.available) + profile.fitAllowance();
-    if (!profile.countsNegativeSpacing()) query.available += std::min(0.0, query.letterSpacing);
     return drawn;
 }
 

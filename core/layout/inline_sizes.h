@@ -244,9 +244,6 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
         units::limitRange(part.query.available, spare.until);
     }
     part.query.available = units::max(none, part.query.available) + role.profile->fitAllowance();
-    // A line ends with a letter, and so with letter spacing.
-    if (!role.profile->countsNegativeSpacing())
-        part.query.available = part.query.available + units::min(none, part.query.letterSpacing);
     part.available = units::max(none, part.available);
     return part;
 }

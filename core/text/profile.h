@@ -99,8 +99,6 @@ public:
     [[nodiscard]] virtual bool spacesAfter(char32_t character, hb_script_t script) const = 0;
     /// True if the min-content width under `overflow-wrap: anywhere` includes letter spacing.
     [[nodiscard]] virtual bool spacesMinContent() const = 0;
-    /// True if negative letter spacing after the last letter of a line counts for fit; positive always does.
-    [[nodiscard]] virtual bool countsNegativeSpacing() const = 0;
     /// True if letter spacing is added after the hyphen that is drawn at a soft hyphen.
     [[nodiscard]] virtual bool spacesHyphen() const = 0;
     /// True if a line feed between two Chinese or Japanese characters is removed. CSS Text 3 § 4.1.3.

@@ -60,7 +60,6 @@ public:
     [[nodiscard]] bool spacesMinContent() const override { return base_.spacesMinContent(); }
     [[nodiscard]] bool addsGapToMinHeight() const override { return base_.addsGapToMinHeight(); }
     [[nodiscard]] double borderAllowance() const override { return base_.borderAllowance(); }
-    [[nodiscard]] bool countsNegativeSpacing() const override { return base_.countsNegativeSpacing(); }
     [[nodiscard]] bool spacesHyphen() const override { return base_.spacesHyphen(); }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override {
         return base_.dropsLineFeedBetweenIdeographs();

@@ -112,7 +112,6 @@ public:
         return !isCursive(script) && !mayBeCursive(character);
     }
     [[nodiscard]] bool spacesMinContent() const override { return true; }
-    [[nodiscard]] bool countsNegativeSpacing() const override { return true; }
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool addsGapToMinHeight() const override { return false; }

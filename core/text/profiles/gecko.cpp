@@ -139,9 +139,6 @@ public:
     /// Measured in Firefox 153: the min-content width of "kk" with 20 px letter spacing is that of "k"
     /// without.
     [[nodiscard]] bool spacesMinContent() const override { return false; }
-    /// Measured in Firefox 153: with -0.35 px letter spacing, text of 34.967 px does not fit in 34.967 px; it
-    /// fits without letter spacing.
-    [[nodiscard]] bool countsNegativeSpacing() const override { return false; }
     [[nodiscard]] bool spacesHyphen() const override { return true; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return true; }
     /// Measured in Firefox 153: with a row gap of 36 px, `min-height: 48px` makes a track of 84 px, and of 66
