@@ -12,7 +12,7 @@ import {promisify} from 'node:util';
 import {countsOff, most, mostTight, verdict} from './lib/bars.js';
 import {launch, profileOf} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
-import {compareLayouts} from './lib/compare.js';
+import {compareLayouts, tolerance} from './lib/compare.js';
 import {FolderServer} from './lib/folder_server.js';
 import {readLayout} from './lib/read_layout.js';
 import {judgeCandidates} from './lib/read_pictures.js';
@@ -139,10 +139,33 @@ async function judgePictures(browser, folder, widths, ratio, name) {
   return count;
 }
 
-/** True if layouts differ from the computed ones as little as those of the usual form may. */
-function isAsComputed(read, computed, one) {
-  const {wrong, tooTight} = verdict({...compareLayouts(profile, read, computed), texts: []}, {profile, balanced: one.balanced, some: true});
+/**
+ * True if layouts differ from the computed ones as little as those of the usual form may, and on the vertical by `more`
+ * CSS px; prints what differs more.
+ */
+function isAsComputed(read, computed, one, name, more = 0) {
+  const found = compareLayouts(profile, read, computed);
+  const isSmall = ({what, expected, actual}) => ['y', 'height'].includes(what) && Math.abs(expected - actual) <= tolerance.box + more;
+  found.differences = found.differences.filter((difference) => !isSmall(difference));
+  const {wrong, tooTight} = verdict({...found, texts: []}, {profile, balanced: one.balanced, some: true});
+  for (const difference of wrong.slice(0, 6)) console.log(`${name}:${differenceLine(difference)}`);
   return wrong.length === 0 && !tooTight;
+}
+
+/** Sizes that follow the card are those of the project at both ends of each band; between them they may differ. */
+async function judgeFollowingCard(browser, one, name) {
+  const folder = path.join(temporary, `${one.variant}-card`);
+  await run(given.cli, ['folder', one.file, '--variant', one.variant, '--into', folder, '--follow', 'card']);
+  const sheet = await readFile(path.join(folder, 'row.css'), 'utf8');
+  if (!/font-size:[^;]*cqi/.test(sheet)) faults.push(`${name}: no font size follows the card with --follow card`);
+  const ends = spreadWidths(one, 0);
+  server.serve(folder);
+  const laid = await layoutsOf(browser, one, ends, `${name}, --follow card`);
+  const computed = await tenter.geometry(one.file, one.variant, ends, profile, 1);
+  // Sizes are rounded to 0.0001 px in other places, so that heights and margins, of which a card has up to eight, may be
+  // rounded to the next step of the engine's grid. They add up over the cards of a column.
+  const more = (8 * computed[0].cards.length) / 60;
+  if (!isAsComputed(JSON.parse(laid), computed, one, `${name}, --follow card`, more)) faults.push(`${name}: with --follow card the row differs at the ends of bands`);
 }
 
 async function judge(browser, one, ratio) {
@@ -182,6 +205,7 @@ async function judge(browser, one, ratio) {
       else faults.push(`${name}: the form ${form.join(' ')} lays out another row`);
     }
     same = `${same} of ${forms.length}`;
+    await judgeFollowingCard(browser, one, name);
     await judgeLate(browser, one, folder);
   }
   rows.push([one.sample, one.variant, ratio, widths.length, found.pairs, countsOff(found), wrong.length, Number(found.largestBox.toFixed(3)), files.length, pictures, same]);
