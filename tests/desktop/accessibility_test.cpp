@@ -1,5 +1,6 @@
 // What assistive technology gets of every screen: names, roles, room for a finger, the data of plots, an
 // order.
+#include <QClipboard>
 #include <QComboBox>
 #include <QDialog>
 #include <QStackedWidget>
@@ -12,6 +13,7 @@
 #include "at_the_window.h"
 #include "axis/axis_pane.h"
 #include "controls/inks.h"
+#include "findings/remedy_button.h"
 #include "panels/dimension_drawing.h"
 #include "row/ink.h"
 #include "window/theme.h"
@@ -89,6 +91,22 @@ private:
             QTest::newRow(qPrintable(screen)) << screen;
     }
     void addAllScreens() { addScreens(QStringList{"Start page"} + panelNames + dialogNames); }
+
+    /// The object with this role and name; none if there is none.
+    AccessibleNode node(QAccessible::Role role, const QString& name) const {
+        for (const AccessibleNode& one : accessibleTree(window_.get()))
+            if (one.role() == role && one.name() == name) return one;
+        return {};
+    }
+    /// Presses it; returns false if it is not there or cannot be pressed.
+    bool press(QAccessible::Role role, const QString& name) {
+        const AccessibleNode one = node(role, name);
+        const QString action = QAccessibleActionInterface::pressAction();
+        if (one.interface == nullptr || !one.can(action) || one.state().disabled) return false;
+        one.doAction(action);
+        settle();
+        return true;
+    }
 
     std::unique_ptr<TestWindow> bare_;
 
@@ -245,7 +263,7 @@ private Q_SLOTS:
 
     // Tab goes down, and along a line from its start to its end. The fields of the drawing of margins and
     // paddings go around it.
-    void goesThroughPanelsAsTheyAreRead_data() { addScreens({"Text", "Spacing", "Pictures"}); }
+    void goesThroughPanelsAsTheyAreRead_data() { addScreens(panelNames); }
     void goesThroughPanelsAsTheyAreRead() {
         QFETCH(QString, screen);
         QVERIFY(show(screen) != nullptr);
@@ -364,11 +382,6 @@ private Q_SLOTS:
 
     // By nothing but names, actions and values.
     void selectsAndEditsThroughTheTreeAlone() {
-        const auto node = [this](QAccessible::Role role, const QString& name) -> AccessibleNode {
-            for (const AccessibleNode& one : accessibleTree(window_.get()))
-                if (one.role() == role && one.name() == name) return one;
-            return {};
-        };
         const QString press = QAccessibleActionInterface::pressAction();
         // Select a part.
         const QString heading = QString::fromStdString(
@@ -403,6 +416,65 @@ private Q_SLOTS:
         QVERIFY(axis.interface != nullptr);
         axis.interface->valueInterface()->setCurrentValue(700);
         QCOMPARE(session().view.width(), 700.0);
+    }
+
+    // Solve sizes, read the result, look at the preview, apply, undo, apply again, copy the stylesheet.
+    void solvesAndExportsThroughTheTreeAlone() {
+        QVERIFY(press(QAccessible::PageTab, "Text"));
+        document().edit("Larger heading", [](project::Project& project) {
+            for (project::Band& band : project.row().variants[0].bands)
+                band.set.text.of("heading").size = units::Ramp::flat(60);
+        });
+        settle();
+        const project::Project before = project();
+        QVERIFY(press(QAccessible::Button, "Solve sizes"));
+        QTRY_VERIFY(node(QAccessible::Button, "Apply sizes").interface != nullptr);
+        waitForJobs(*window_);
+        const AccessibleNode result = node(QAccessible::StaticText, "Result");
+        QVERIFY(result.interface == nullptr || !result.interface->text(QAccessible::Value).isEmpty());
+        const AccessibleNode preview = node(QAccessible::CheckBox, "Preview (F4)");
+        QVERIFY(preview.interface != nullptr && preview.state().checked);
+        preview.doAction(QAccessibleActionInterface::toggleAction());
+        settle();
+        QVERIFY(!preview.state().checked);
+        QVERIFY(press(QAccessible::Button, "Apply sizes"));
+        QVERIFY(project() != before);
+        const project::Project solved = project();
+        QVERIFY(press(QAccessible::MenuItem, "Undo"));
+        QVERIFY(project() == before);
+        QVERIFY(press(QAccessible::MenuItem, "Redo"));
+        QVERIFY(project() == solved);
+        QGuiApplication::clipboard()->clear();
+        QVERIFY(press(QAccessible::Button, "Copy stylesheet"));
+        QVERIFY(QGuiApplication::clipboard()->text().contains(".walks-trio {"));
+    }
+
+    // Open a finding, apply its first remedy.
+    void fixesAFindingThroughTheTreeAlone() {
+        waitForJobs(*window_);
+        const project::Project before = project();
+        const AccessibleNode list = node(QAccessible::List, "Findings");
+        QVERIFY(list.interface != nullptr && list.interface->childCount() > 2);
+        AccessibleNode remedy{};
+        const auto offered = [&] {
+            for (const AccessibleNode& one : accessibleTree(window_.get()))
+                if (qobject_cast<const findings::RemedyButton*>(one.widget()) != nullptr) remedy = one;
+            return remedy.interface != nullptr && !remedy.state().disabled;
+        };
+        // Not every finding has a remedy.
+        for (int i = 0; i < list.interface->childCount() && !offered(); ++i) {
+            QAccessibleInterface* const finding = list.interface->child(i);
+            QVERIFY(finding->text(QAccessible::Name).contains("px"));
+            finding->actionInterface()->doAction(QAccessibleActionInterface::toggleAction());
+            QTRY_VERIFY(finding->state().selected);
+            waitForJobs(*window_);
+            settle();
+        }
+        QVERIFY(offered());
+        QVERIFY(!remedy.interface->text(QAccessible::Description).isEmpty());
+        remedy.doAction(QAccessibleActionInterface::pressAction());
+        settle();
+        QVERIFY(project() != before);
     }
 };
 

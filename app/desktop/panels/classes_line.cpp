@@ -58,7 +58,6 @@ ClassesLine::ClassesLine(QWidget* parent)
     classes_->setAccessibleName(QObject::tr("Classes for the elements of your page"));
     classes_->setToolTip(QObject::tr("Click a class to copy it without the dot"));
     copy_->setAccessibleName(QObject::tr("Copy class names"));
-    setTabOrder(copy_, classes_);
     connect(copy_, &QPushButton::clicked, this,
             [this] { copy(line_ + '\n', QObject::tr("Class names copied: %1").arg(line_), copy_); });
     connect(classes_, &QLabel::linkActivated, this, [this](const QString& name) {

@@ -4,6 +4,7 @@
 #include <QPainterPath>
 
 #include "controls/inks.h"
+#include "controls/reading_order.h"
 #include "controls/text_scale.h"
 #include "document/wording.h"
 #include "panels/computed.h"
@@ -53,6 +54,7 @@ void hatch(QPainter& painter, const QRect& outer, const QRect& inner) {
 DimensionDrawing::DimensionDrawing(Context& context, const std::string& subject, QWidget* parent)
     : QWidget(parent), context_(context), subject_(subject) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    controls::keepOwnOrder(*this);
     for (std::size_t i = 0; i < fields_.size(); ++i) {
         const bool margin = i < 4;
         const std::string side = sides[i % 4];

@@ -61,9 +61,6 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     grid->addWidget(reset_, 0, 3);
     grid->addWidget(reach_, 2, 0, 1, 4);
     grid->addWidget(everywhere_, 3, 0, 1, 4, Qt::AlignLeft);
-    // The buttons follow the field. The editor is older than the row, so it would come last. The list of a
-    // combo box is a window of its own.
-    chain({reset_, everywhere_}, false);
     if (!isCheck && !isLength && isTooWide(*editor_)) setTall();
     explanation_ = settingHelp((subject.empty() ? std::string("text") : subject) + '/' + setting);
     setHelp(*this, *editor_, title, explanation_);
@@ -77,26 +74,12 @@ SettingRow::SettingRow(Context& context, const QString& title, controls::Editor*
     });
 }
 
-void SettingRow::chain(const std::vector<QWidget*>& buttons, bool resetFirst) {
-    std::vector<QWidget*> order;
-    if (resetFirst) order.push_back(reset_);
-    // The fields keep their own order.
-    for (QWidget* field = editor_->nextInFocusChain(); field != editor_; field = field->nextInFocusChain())
-        if (editor_->isAncestorOf(field) && (field->focusPolicy() & Qt::TabFocus) != 0 &&
-            field->window() == window())
-            order.push_back(field);
-    order.insert(order.end(), buttons.begin(), buttons.end());
-    for (std::size_t i = 1; i < order.size(); ++i)
-        QWidget::setTabOrder(order[i - 1], order[i]);
-}
-
 void SettingRow::setTall() {
     auto* grid = static_cast<QGridLayout*>(layout());
     grid->removeWidget(editor_);
     grid->addWidget(editor_, 1, 0, 1, 4);
     title_->setMinimumHeight(buttonSide);
     // The reset button is beside the title, above the editor.
-    chain({everywhere_}, true);
 }
 
 void SettingRow::refreshPixels() {

@@ -29,9 +29,6 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    /// Tab goes through the fields, then the buttons; with `resetFirst` to the reset button before the
-    /// fields.
-    void chain(const std::vector<QWidget*>& buttons, bool resetFirst);
     void nameButtons();
     void showOrigin();
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "controls/glossary.h"
+#include "controls/reading_order.h"
 #include "controls/segments.h"
 #include "controls/separator.h"
 #include "document/wording.h"
@@ -128,6 +129,10 @@ void SidePanel::fitFoot() {
 void SidePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fitFoot();
+}
+
+bool SidePanel::focusNextPrevChild(bool next) {
+    return controls::moveFocusAsRead(*this, next);
 }
 
 void SidePanel::addPanel(PanelKind kind, const QString& title, Panel* panel) {

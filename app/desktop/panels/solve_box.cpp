@@ -165,19 +165,9 @@ void SolveBox::solve() {
     Task task = currentTask();
     if (task_ == task) return;
     task_ = std::move(task);
-    orderTabs();
     context_.session.shown.propose(preview(clickWait));
     showAnswer();
     bringIntoView(this, solve_);
-}
-
-// The buttons below the panel follow the one above. When the box is built, they are not in one window yet.
-void SolveBox::orderTabs() {
-    setTabOrder(solve_, stop_);
-    setTabOrder(stop_, apply_);
-    setTabOrder(apply_, discard_);
-    setTabOrder(discard_, preview_);
-    setTabOrder(preview_, view_);
 }
 
 void SolveBox::onProposal() {
@@ -310,10 +300,6 @@ void SolveBox::addResolution(const solve::Resolution& resolution) {
         context_.edit(QObject::tr("Change a wish"),
                       [&](project::Project& project) { project = solve::relaxed(project, relaxation); });
     });
-    QWidget* before = view_;
-    for (int i = 0; i + 1 < resolutions_->count(); ++i)
-        if (auto* earlier = resolutions_->itemAt(i)->widget()->findChild<QPushButton*>()) before = earlier;
-    setTabOrder(before, button);
 }
 
 void SolveBox::apply() {

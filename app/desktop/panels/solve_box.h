@@ -57,7 +57,6 @@ private:
     void apply();
     void discard();
     /// Gives the focus to the button Solve sizes, in sight.
-    void orderTabs();
     void goBack();
     void close();
     void clearResolutions();

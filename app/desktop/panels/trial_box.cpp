@@ -98,8 +98,6 @@ TrialBox::TrialBox(Context& context, QWidget* parent)
     longer->addStretch(1);
     longer->addWidget(all_);
     box->addLayout(longer);
-    setTabOrder(lines_.back().choice, share_);
-    setTabOrder(share_, all_);
     all_->setToolTip(
         toolTipText(QObject::tr("Shows next to each test how many findings it adds or removes")));
     connect(all_, &QPushButton::clicked, this, &TrialBox::runAll);
