@@ -94,7 +94,10 @@ public:
             const text::ShapedRun& run = paragraph.runs()[paragraph.clusters()[i].run];
             if (!run.face) continue;
             if (run.fallback) {
-                const std::string name = "Tenter fallback " + run.face->family();
+                const std::string& family = run.face->family();
+                const bool named = contains(list, family) && !text::isGenericFamily(family);
+                std::string name(named ? namedFallback : otherFallback);
+                name += family;
                 addOnce(fonts.fallbacks, name);
                 collect(paragraph, i, rule(name, run.face, true).characters);
             } else {
@@ -139,8 +142,10 @@ Families rewritten(const Families& list, const RoleFonts& fonts) {
         if (text::isGenericFamily(family)) {
             addOnce(generics, family);
             if (contains(fonts.standIns, "Tenter " + family)) addOnce(out, "Tenter " + family);
-        } else if (contains(fonts.listed, family)) {
-            addOnce(out, family);
+        } else {
+            if (contains(fonts.listed, family)) addOnce(out, family);
+            const std::string fallback = std::string(namedFallback) + family;
+            if (contains(fonts.fallbacks, fallback)) addOnce(out, fallback);
         }
     }
     for (const Families* more : {&fonts.standIns, &fonts.fallbacks, static_cast<const Families*>(&generics)})

@@ -3,12 +3,18 @@
 
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "project/project.h"
 #include "text/paragraph_store.h"
 
 namespace tenter::emit {
+
+/// What precedes the name of a family that a page uses only for characters which earlier families lack: of a
+/// family that the role names, and of another one.
+inline constexpr std::string_view namedFallback = "Tenter family ";
+inline constexpr std::string_view otherFallback = "Tenter fallback ";
 
 /// One `@font-face` rule. CSS Fonts 4 § 4.
 struct FaceRule {

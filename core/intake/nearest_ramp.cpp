@@ -106,36 +106,39 @@ private:
     std::optional<NearestRamp> best_;
 };
 
+double inFewestDecimals(double value, double limit) {
+    for (int decimals = 2; decimals < 4; ++decimals) {
+        const double rounded = units::rounded(value, decimals);
+        if (std::abs(rounded - value) <= limit) return rounded;
+    }
+    return units::rounded(value, 4);
+}
+
 // The ramp with rounded numbers, if that hardly changes the error.
-NearestRamp rounder(const NearestRamp& found, const PiecewiseLinear& sizes) {
-    constexpr double negligible = 0.005;
-    struct Decimals {
-        int width;
-        int size;
-    };
-    for (const Decimals decimals : {Decimals{0, 2}, Decimals{0, 4}, Decimals{2, 4}}) {
+NearestRamp rounder(const NearestRamp& found, const PiecewiseLinear& sizes, const RoundingLimits& limits) {
+    for (const int decimals : {0, 2}) {
         const auto rounded = [&](RampPoint point) {
-            return RampPoint{units::rounded(point.width, decimals.width),
-                             units::rounded(point.size, decimals.size)};
+            return RampPoint{units::rounded(point.width, decimals), inFewestDecimals(point.size, limits.end)};
         };
         const auto ramp = Ramp::between(rounded(found.ramp.from()), rounded(found.ramp.to()));
         if (!ramp) continue;
         const NearestRamp candidate = measured(*ramp, sizes);
-        if (candidate.largestError <= found.largestError + negligible) return candidate;
+        if (candidate.largestError <= found.largestError + limits.between) return candidate;
     }
     return found;
 }
 
 }  // namespace
 
-std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes) {
+std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes, const RoundingLimits& limits) {
     const std::vector<Vertex>& vertices = sizes.vertices();
     for (const Vertex& vertex : vertices) {
         if (!Ramp::between(pointOf(vertex), pointOf(vertex))) return std::nullopt;
     }
-    if (const std::optional<Ramp> ramp = exactRamp(vertices)) return rounder(measured(*ramp, sizes), sizes);
+    if (const std::optional<Ramp> ramp = exactRamp(vertices))
+        return rounder(measured(*ramp, sizes), sizes, limits);
     const std::optional<NearestRamp> nearest = Search(sizes).nearest();
-    return nearest ? std::optional(rounder(*nearest, sizes)) : std::nullopt;
+    return nearest ? std::optional(rounder(*nearest, sizes, limits)) : std::nullopt;
 }
 
 }  // namespace tenter::intake

@@ -7,6 +7,8 @@
 
 #include "css/longhands.h"
 #include "css/token_cursor.h"
+#include "emit/page_fonts.h"
+#include "intake/printed_ramp.h"
 #include "intake/size_reading.h"
 #include "project/titles.h"
 #include "project/words.h"
@@ -281,10 +283,13 @@ private:
             }
         }
         if (!name.empty()) out.push_back(std::move(name));
-        // Fallback fonts and fonts with names of an exported page are no setting.
+        // Of the fonts with names of an exported page, only those of a named family are a setting.
         std::erase_if(out, [](const std::string& family) {
-            return family.ends_with(" fallback") || family.starts_with("Tenter ");
+            return family.ends_with(" fallback") ||
+                   (family.starts_with("Tenter ") && !family.starts_with(emit::namedFallback));
         });
+        for (std::string& family : out)
+            if (family.starts_with(emit::namedFallback)) family.erase(0, emit::namedFallback.size());
         return out;
     }
 
@@ -325,11 +330,15 @@ private:
         context.least = 0;
         context.most = 10000;
         context.root = context_.rem;
+        // As printed, not rounded.
+        context.rounding = {1e-9, 1e-9};
         project::Problems problems;
         const std::optional<SizeReading> reading = intake::readSize(value, context, problems);
         if (!reading) return note(role, "font-size", value);
         if (!reading->exact) note(role, "font-size", value);
-        out.size = reading->ramp;
+        const std::optional<units::Ramp> printed =
+            rampPrintedAs(value, reading->ramp, context_.rem, reading->follow);
+        out.size = printed.value_or(reading->ramp);
         out.follow = reading->follow;
     }
 

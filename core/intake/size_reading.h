@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "intake/nearest_ramp.h"
 #include "project/problem.h"
 #include "project/settings.h"
 #include "units/ramp.h"
@@ -15,8 +16,9 @@ namespace tenter::intake {
 struct SizeContext {
     double least = 320;  ///< range of viewport widths; of content widths for a size that follows the card
     double most = 1920;
-    double root = 16;          ///< root font size of the theme
-    std::optional<double> em;  ///< font size of the parent, for em and %; empty: the root size
+    double root = 16;              ///< root font size of the theme
+    std::optional<double> em;      ///< font size of the parent, for em and %; empty: the root size
+    RoundingLimits rounding = {};  ///< how far the ramp's numbers may be rounded
 };
 
 /// A pasted size as a ramp.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <optional>
 
 #include "markup/class_words.h"
 #include "project/address.h"
@@ -28,24 +29,25 @@ Run mannerOf(const Tree& tree, NodeId node, NodeId top) {
     return run;
 }
 
-// Joins runs and collapses white space across them.
+// Joins runs and collapses white space across them: of white space in a row, the first stays, where it
+// stands. CSS Text 3 § 4.1.1.
 class CopyWriter {
 public:
     void text(const Run& manner, std::string_view text) {
         for (const char c : text) {
             if (isSpace(c)) {
-                spaced_ = true;
+                if (!space_) space_ = manner;
                 continue;
             }
-            if (spaced_ && !atLineStart_) append(spaceManner(manner), ' ');
-            spaced_ = false;
+            if (space_ && !atLineStart_) append(*space_, ' ');
+            space_.reset();
             atLineStart_ = false;
             append(manner, c);
         }
     }
     void lineBreak() {
         copy_.push_back({Run::Kind::Break, {}, {}});
-        spaced_ = false;
+        space_.reset();
         atLineStart_ = true;
     }
     project::Copy take() {
@@ -59,19 +61,13 @@ private:
         return left.kind == right.kind && left.to == right.to;
     }
 
-    // A space between two kinds belongs to the plain one.
-    [[nodiscard]] Run spaceManner(const Run& manner) const {
-        if (copy_.empty() || copy_.back().kind == Run::Kind::Break || isSame(copy_.back(), manner))
-            return manner;
-        return copy_.back().kind == Run::Kind::Plain ? copy_.back() : Run{};
-    }
     void append(const Run& manner, char c) {
         if (copy_.empty() || !isSame(copy_.back(), manner)) copy_.push_back({manner.kind, {}, manner.to});
         copy_.back().text += c;
     }
 
     project::Copy copy_;
-    bool spaced_ = false;
+    std::optional<Run> space_;  ///< manner of the first of the white space since the last character
     bool atLineStart_ = true;
 };
 

@@ -123,9 +123,16 @@ TEST(Adopt, collapses_white_space_across_runs) {
         return std::get<project::TextPart>(row.project.row().cards.at(0).parts.at(1)).copy;
     };
     using Kind = project::Run::Kind;
+    // CSS Text 3 § 4.1.1: of white space in a row the first stays, in the manner of its own element.
     EXPECT_EQ(copyOf("  The\n\t sea <b> goes </b> out.  "),
               (project::Copy{
-                  {Kind::Plain, "The sea ", ""}, {Kind::Strong, "goes", ""}, {Kind::Plain, " out.", ""}}));
+                  {Kind::Plain, "The sea ", ""}, {Kind::Strong, "goes ", ""}, {Kind::Plain, "out.", ""}}));
+    EXPECT_EQ(copyOf("<b>ebb</b> <b>and</b> <b> flood</b>"),
+              (project::Copy{{Kind::Strong, "ebb", ""},
+                             {Kind::Plain, " ", ""},
+                             {Kind::Strong, "and", ""},
+                             {Kind::Plain, " ", ""},
+                             {Kind::Strong, "flood", ""}}));
     EXPECT_EQ(copyOf("a <br> b<br><br>"),
               (project::Copy{{Kind::Plain, "a", ""}, {Kind::Break, "", ""}, {Kind::Plain, "b", ""}}));
     EXPECT_EQ(
