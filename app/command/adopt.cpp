@@ -1,6 +1,5 @@
 #include "markup/adopt.h"
 
-#include <cstdio>
 #include <memory>
 #include <vector>
 
@@ -70,7 +69,7 @@ int runAdopt(const AdoptArguments& arguments) {
     printProblems(problems);
     if (!adopted) return wrongInput;
     for (const std::string& sentence : adopted->report)
-        std::fprintf(stderr, "%s\n", project::visible(sentence).c_str());
+        printNote(project::visible(sentence));
     return deliver(arguments, project::write(adopted->project));
 }
 

@@ -1,6 +1,8 @@
 #include "checks/checks.h"
 
 #include <algorithm>
+#include <array>
+#include <filesystem>
 #include <memory>
 
 #include "audience.h"
@@ -8,9 +10,11 @@
 #include "emit/junit.h"
 #include "emit/room_for_copy.h"
 #include "emit/sarif.h"
+#include "emit/table.h"
 #include "help.h"
 #include "opened.h"
 #include "outcome.h"
+#include "project/file.h"
 #include "remedy/remedies.h"
 #include "verbs.h"
 
@@ -57,12 +61,41 @@ std::string roomOf(Opened& opened, const checks::Options& options, bool json) {
     return emit::roomSentence() + "\n" + emit::roomTable(opened.project, rooms);
 }
 
+std::size_t countOf(const std::vector<checks::Finding>& findings, checks::Severity severity) {
+    return static_cast<std::size_t>(std::ranges::count(findings, severity, &checks::Finding::severity));
+}
+
+/// The number of findings of each severity, for each project and for all.
+std::string summaryOf(const std::vector<Result>& results) {
+    constexpr std::array severities{checks::Severity::Error, checks::Severity::Warning,
+                                    checks::Severity::Note};
+    std::array<std::size_t, severities.size()> sums{};
+    std::vector<emit::Cells> lines{{"errors", "warnings", "notes", "silenced", "project"}};
+    std::size_t silenced = 0;
+    for (const Result& result : results) {
+        emit::Cells line;
+        for (std::size_t i = 0; i < severities.size(); ++i) {
+            const std::size_t count = countOf(result.checked.checked.findings, severities[i]);
+            sums[i] += count;
+            line.push_back(std::to_string(count));
+        }
+        silenced += result.checked.checked.silenced.size();
+        line.push_back(std::to_string(result.checked.checked.silenced.size()));
+        line.push_back(emit::oneLine(result.checked.file));
+        lines.push_back(std::move(line));
+    }
+    lines.push_back({std::to_string(sums[0]), std::to_string(sums[1]), std::to_string(sums[2]),
+                     std::to_string(silenced), "all " + std::to_string(results.size()) + " projects"});
+    return emit::table(lines);
+}
+
 std::string listOf(const std::vector<Result>& results, const std::string& shareOf) {
     std::string out;
     for (const Result& result : results) {
         if (results.size() > 1) out += (out.empty() ? "" : "\n") + result.checked.file + "\n\n";
         out += emit::findingsList(result.opened->project, result.checked.checked, shareOf, result.remedies);
     }
+    if (results.size() > 1) out += "\n" + summaryOf(results);
     return out;
 }
 
@@ -98,13 +131,47 @@ std::string printed(const CheckArguments& arguments, const std::vector<Result>& 
     return arguments.sarif ? emit::sarif(checked) : emit::junit(checked, failOn);
 }
 
+/// The project files of the arguments, with those in folders and their subfolders, sorted by path. Empty if a
+/// folder has none; a message has been printed then.
+std::vector<std::string> filesOf(const std::vector<std::string>& arguments) {
+    namespace fs = std::filesystem;
+    std::vector<std::string> files;
+    for (const std::string& argument : arguments) {
+        std::error_code error;
+        if (!fs::is_directory(argument, error)) {
+            files.push_back(argument);
+            continue;
+        }
+        std::vector<std::string> found;
+        constexpr auto options = fs::directory_options::skip_permission_denied;
+        for (fs::recursive_directory_iterator at(argument, options, error), end; !error && at != end;
+             at.increment(error)) {
+            const std::string name = at->path().filename().string();
+            // Folders such as that of a version control system have no projects of their own.
+            if (name.starts_with('.') && at->is_directory(error)) at.disable_recursion_pending();
+            if (name.ends_with(project::fileEnding) && at->is_regular_file(error))
+                found.push_back(at->path().string());
+        }
+        if (found.empty()) {
+            refuse(argument, "The folder has no project files, *.tenter.json.",
+                   "Name another folder, or a file.");
+            return {};
+        }
+        std::ranges::sort(found);
+        files.insert(files.end(), found.begin(), found.end());
+    }
+    return files;
+}
+
 int runCheck(CheckArguments arguments) {
     if (!useLanguage(arguments.language)) return wrongInput;
     const auto failOn = checks::severityOf(arguments.failOn);
     if (!failOn)
         return refuse("--fail-on",
                       "The severity must be note, warning or error; it is \"" + arguments.failOn + "\".", "");
-    if (arguments.room && arguments.projects.size() > 1)
+    const std::vector<std::string> files = filesOf(arguments.projects);
+    if (files.empty()) return wrongInput;
+    if (arguments.room && files.size() > 1)
         return refuse("--room", "The room for text is that of one project, but there are several.",
                       "Name one PROJECT.");
     checks::Options options;
@@ -112,11 +179,14 @@ int runCheck(CheckArguments arguments) {
     if (both) arguments.engine = text::defaultProfile().name();
     if (!readVisits(arguments.audience, options.audience)) return wrongInput;
     std::vector<Result> results;
-    for (const std::string& file : arguments.projects) {
+    // A project that cannot be read hides no problem of another.
+    bool allRead = true;
+    for (const std::string& file : files) {
         arguments.project = file;
         Result result;
         result.opened = openProject(arguments);
-        if (!result.opened) return wrongInput;
+        allRead = allRead && result.opened;
+        if (!allRead) continue;
         Opened& opened = *result.opened;
         if (!both) options.profile = opened.profile;
         options.untried = opened.untried;
@@ -128,6 +198,7 @@ int runCheck(CheckArguments arguments) {
             result.remedies = remediesOf(opened, result.checked.checked.findings, options);
         results.push_back(std::move(result));
     }
+    if (!allRead) return wrongInput;
     const int delivered = deliver(arguments, printed(arguments, results, *failOn));
     if (delivered != done) return delivered;
     const bool any = std::ranges::any_of(results, [&](const Result& result) {
@@ -161,7 +232,10 @@ void addCheck(CLI::App& app, Action& action) {
     arguments->engine.clear();
     CLI::App* verb =
         app.add_subcommand("check", "Print findings: what is wrong or could be better, at which widths");
-    verb->add_option("PROJECT", arguments->projects, "One or more project files, *.tenter.json.")
+    verb->add_option(
+            "PROJECT", arguments->projects,
+            "One or more project files, *.tenter.json, or folders: of a folder, all project files in it and "
+            "in its subfolders. With several projects, a table of the numbers of findings ends the list.")
         ->required()
         ->type_name("FILE");
     addOut(*verb, *arguments, "PROJECT");

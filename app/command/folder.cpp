@@ -1,4 +1,3 @@
-#include <cstdio>
 #include <memory>
 
 #include "emit/page_folder.h"
@@ -41,7 +40,7 @@ int runFolder(const FolderArguments& arguments) {
         options.cuts = &*cuts;
         for (const pictures::CutPicture& picture : cuts->plan().pictures)
             for (const std::string& note : picture.notes)
-                std::fprintf(stderr, "%s: %s\n", picture.source.c_str(), note.c_str());
+                printNote(picture.source + ": " + note);
     }
     std::optional<emit::PageFolder> folder;
     if (project::canReplaceFolder(arguments.into, problems) &&

@@ -22,8 +22,8 @@ ExitCode exitWrongInput();
 
 /// Sets the end of a verb's help: `notes` (a paragraph; may be empty), two examples and the exit codes.
 /// Examples are the arguments after `tenter-cli`. They must work in a folder with these files:
-/// row.tenter.json, changed.tenter.json, imported.tenter.json, row.css, page.html, theme.css, visits.csv, and
-/// site, a page folder; the tests run them there.
+/// row.tenter.json, changed.tenter.json, imported.tenter.json, row.css, page.html, theme.css, visits.csv,
+/// requests.jsonl, and site, a page folder; the tests run them there.
 void setHelpEnd(CLI::App& verb, std::string_view notes, std::initializer_list<std::string_view> examples,
                 std::initializer_list<ExitCode> exitCodes);
 

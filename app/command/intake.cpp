@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cstdio>
 #include <memory>
 
 #include "help.h"
@@ -34,7 +33,7 @@ int printOtherPage(const IntakeArguments& arguments, const intake::OwnSource& so
     printProblems(problems);
     if (!adopted) return wrongInput;
     for (const std::string& sentence : adopted->report)
-        std::fprintf(stderr, "%s\n", project::visible(sentence).c_str());
+        printNote(project::visible(sentence));
     return deliver(arguments, project::write(adopted->project));
 }
 
@@ -59,7 +58,7 @@ int runIntake(const IntakeArguments& arguments) {
     printProblems(problems);
     if (!read) return wrongInput;
     for (const std::string& sentence : read->report)
-        std::fprintf(stderr, "%s\n", project::visible(sentence).c_str());
+        printNote(project::visible(sentence));
     return deliver(arguments, project::write(read->project));
 }
 

@@ -1,7 +1,6 @@
 #include "start/new_row.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <iostream>
 #include <iterator>
 #include <memory>
@@ -60,6 +59,10 @@ bool isKnown(const char* option, const std::string& word, const std::vector<std:
 /// The text of the arguments; empty if it cannot be read; a message has been printed.
 std::optional<std::string> givenText(const std::string& file) {
     if (file.empty()) return std::string();
+    if (file == "-" && currentRequest() != nullptr) {
+        refuse("text", "A request has no standard input.", "Name a file.");
+        return std::nullopt;
+    }
     if (file == "-") return std::string{std::istreambuf_iterator<char>(std::cin), {}};
     std::optional<std::string> text = fileText(file);
     if (!text) refuse(file, "The text cannot be read.", "Check its name, its folder and its permissions.");
@@ -76,7 +79,7 @@ std::string fromProject(const std::string& file, const std::string& out) {
 
 void printNotes(const std::vector<std::string>& notes) {
     for (const std::string& note : notes)
-        std::fprintf(stderr, "%s\n", project::visible(note).c_str());
+        printNote(project::visible(note));
 }
 
 /// Prints a project with the row of an HTML page: `adopt` without a project.

@@ -31,12 +31,25 @@ std::string classes(const project::Project& project) {
     return out;
 }
 
+/// Reads a project file, or the text that stands in for it.
+std::optional<project::Project> readProject(const std::string& file, project::Problems& problems) {
+    const Request* request = currentRequest();
+    if (request == nullptr || !request->files.contains(file))
+        return project::read(file, problems, checks::isCheckName);
+    return project::parse(request->files.at(file), file, std::filesystem::path(file).parent_path(), problems,
+                          checks::isCheckName);
+}
+
 bool printAll(const std::string& content) {
+    if (Request* request = currentRequest()) {
+        request->result += content;
+        return true;
+    }
     return std::fwrite(content.data(), 1, content.size(), stdout) == content.size();
 }
 
 int printed(bool sound) {
-    if (std::fflush(stdout) == 0 && sound) return done;
+    if (sound && (currentRequest() != nullptr || std::fflush(stdout) == 0)) return done;
     return refuse("standard output", "It could not be written completely.",
                   "Free some space, or name a file with --out.");
 }
@@ -99,6 +112,8 @@ bool useLanguage(const std::string& language) {
 }
 
 std::optional<std::string> fileText(const std::string& file) {
+    const Request* request = currentRequest();
+    if (request != nullptr && request->files.contains(file)) return request->files.at(file);
     std::error_code error;
     // A pipe or a device could have no end.
     if (!std::filesystem::is_regular_file(file, error)) return std::nullopt;
@@ -138,10 +153,11 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
     }
     if (wouldOverwrite(arguments, arguments.project)) return nullptr;
     project::Problems problems;
-    std::optional<project::Project> project = project::read(arguments.project, problems, checks::isCheckName);
+    std::optional<project::Project> project = readProject(arguments.project, problems);
     printProblems(problems);
     if (!project) return nullptr;
-    auto opened = std::make_unique<Opened>();
+    const std::filesystem::path folder = std::filesystem::path(arguments.project).parent_path();
+    auto opened = std::make_unique<Opened>(workshopFor(*project, folder));
     if (trial) {
         opened->untried = std::make_shared<project::Project>(std::move(*project));
         opened->project = project::tried(*opened->untried, *trial);
@@ -149,8 +165,7 @@ std::unique_ptr<Opened> openProject(const Arguments& arguments) {
         opened->project = std::move(*project);
     }
     opened->profile = profile;
-    opened->folder = std::filesystem::path(arguments.project).parent_path();
-    opened->fonts.use(opened->project.fonts, opened->folder);
+    opened->folder = folder;
     if (!arguments.variant.empty()) {
         const std::optional<std::size_t> found = opened->project.row().findVariant(arguments.variant);
         if (!found) {

@@ -11,6 +11,7 @@
 #include <string>
 
 #include "project/project.h"
+#include "request.h"
 #include "text/paragraph_store.h"
 
 namespace tenter::command {
@@ -49,8 +50,11 @@ struct Opened {
     std::filesystem::path folder;
     std::size_t variant = 0;
     const text::BreakProfile* profile = nullptr;
-    text::Fonts fonts;
-    text::ParagraphStore store{fonts};
+    std::shared_ptr<Workshop> workshop;
+    text::Fonts& fonts{workshop->fonts};
+    text::ParagraphStore& store{workshop->store};
+
+    explicit Opened(std::shared_ptr<Workshop> used) : workshop(std::move(used)) {}
 };
 
 /// True if --out names `file`, a project file. A message has been printed then.
@@ -65,7 +69,7 @@ void printMissingPictures(const Arguments& arguments, const std::vector<std::str
 /// The size in bytes above which no kind of input is read.
 inline constexpr std::size_t largestInput = 64U << 20U;
 
-/// The content of a file; empty if it does not exist, cannot be read or is no regular file. Of a file that is
+/// The content of a file, or of the text that stands in for it in a request; empty if it does not exist, cannot be read or is no regular file. Of a file that is
 /// larger than `largestInput`, its start, one byte longer than that.
 std::optional<std::string> fileText(const std::string& file);
 

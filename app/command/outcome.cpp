@@ -2,10 +2,16 @@
 
 #include <iostream>
 
+#include "request.h"
+
 namespace tenter::command {
 
 void printProblem(const project::Problem& problem) {
-    std::cerr << problem.line() << '\n';
+    if (Request* request = currentRequest()) {
+        request->problems.push_back(problem);
+    } else {
+        std::cerr << problem.line() << '\n';
+    }
 }
 
 void printProblems(const project::Problems& problems) {

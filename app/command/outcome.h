@@ -11,7 +11,7 @@ inline constexpr int done = 0;
 inline constexpr int hasFindings = 1;  ///< done, and there is something to fix
 inline constexpr int wrongInput = 2;
 
-/// Prints a problem as one line on standard error.
+/// Prints a problem as one line on standard error, or adds it to the request.
 void printProblem(const project::Problem& problem);
 void printProblems(const project::Problems& problems);
 

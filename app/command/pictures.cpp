@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cstdio>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -107,20 +106,20 @@ void printSummary(const pictures::CutResult& result, const std::string& folder) 
         std::to_string(written) + (written == 1 ? " file" : " files") + " written to " + folder;
     if (written > 0) line += " (" + units::figure(bytes / 1e6, 2) + " MB)";
     if (kept > 0) line += ", " + std::to_string(kept) + " up to date";
-    std::fprintf(stderr, "%s\n", line.c_str());
+    printNote(line);
 }
 
 /// Prints how unusual files are handled and which are too small, on standard error.
 void printNotes(const pictures::CutPlan& plan) {
     for (const pictures::CutPicture& picture : plan.pictures) {
         for (const std::string& note : picture.notes)
-            std::fprintf(stderr, "%s: %s\n", picture.source.c_str(), note.c_str());
+            printNote(picture.source + ": " + note);
         if (picture.isTooSmall)
-            std::fprintf(
-                stderr,
-                "%s: It has too few pixels for screens with 2 device pixels per CSS px: it should be "
-                "at least %d × %d px.\n",
-                picture.source.c_str(), picture.upload.width, picture.upload.height);
+            printNote(picture.source +
+                      ": It has too few pixels for screens with 2 device pixels per CSS px: it should be at "
+                      "least " +
+                      std::to_string(picture.upload.width) + " × " + std::to_string(picture.upload.height) +
+                      " px.");
     }
 }
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdio>
 #include <sstream>
 #include <string>
+#include <string_view>
 
 #include "about/about.h"
 #include "help.h"
@@ -13,11 +15,32 @@ namespace tenter::command {
 
 namespace {
 
+struct Verb {
+    std::string_view name;
+    void (*add)(CLI::App&, Action&);
+};
+
 /// Every verb, in the order of the help.
-constexpr std::array verbs{addGeometry, addWraps,  addCheck,   addRemedy, addStylesheet,
-                           addMarkup,   addPage,   addFolder,  addTokens, addDiff,
-                           addPictures, addReport, addPicture, addSheet,  addNew,
-                           addAdopt,    addIntake, addSize,    addSolve};
+constexpr std::array verbs{Verb{"geometry", addGeometry},
+                           Verb{"wraps", addWraps},
+                           Verb{"check", addCheck},
+                           Verb{"remedy", addRemedy},
+                           Verb{"stylesheet", addStylesheet},
+                           Verb{"markup", addMarkup},
+                           Verb{"page", addPage},
+                           Verb{"folder", addFolder},
+                           Verb{"tokens", addTokens},
+                           Verb{"diff", addDiff},
+                           Verb{"pictures", addPictures},
+                           Verb{"report", addReport},
+                           Verb{"picture", addPicture},
+                           Verb{"sheet", addSheet},
+                           Verb{"new", addNew},
+                           Verb{"adopt", addAdopt},
+                           Verb{"intake", addIntake},
+                           Verb{"size", addSize},
+                           Verb{"solve", addSolve},
+                           Verb{"serve", addServe}};
 
 /// The names of all verbs, in the order of the help.
 std::string verbNames(const CLI::App& app) {
@@ -70,7 +93,7 @@ int refuseArguments(const CLI::App& app, const CLI::ParseError& error, const std
 
 }  // namespace
 
-std::unique_ptr<CLI::App> makeProgram(Action& action) {
+std::unique_ptr<CLI::App> makeProgram(Action& action, std::string_view only) {
     auto app = std::make_unique<CLI::App>("Compute and check a fluid row of cards at every viewport width",
                                           "tenter-cli");
     app->formatter(std::make_shared<HelpFormatter>());
@@ -80,28 +103,35 @@ std::unique_ptr<CLI::App> makeProgram(Action& action) {
         "Print the version, the commit and the versions of libraries, and exit.");
     app->require_subcommand(1);
     app->footer(mainHelpEnd());
-    for (const auto add : verbs)
-        add(*app, action);
+    for (const Verb& verb : verbs)
+        if (only.empty() || verb.name == only) verb.add(*app, action);
     for (CLI::App* verb : app->get_subcommands([](const CLI::App*) { return true; }))
         verb->group("Verbs");
     return app;
 }
 
-int run(int argc, char** argv) {
-    Action action;
-    const std::unique_ptr<CLI::App> app = makeProgram(action);
+int runWith(CLI::App& program, const Action& action, std::vector<std::string> words) {
+    const std::string first = words.empty() ? "" : words.front();
+    // The parser takes them from the end.
+    std::ranges::reverse(words);
     try {
-        app->parse(argc, argv);
+        program.parse(std::move(words));
     } catch (const CLI::CallForVersion& asked) {
         // The parser would end the text with a second line feed.
         std::fputs(asked.what(), stdout);
         return done;
     } catch (const CLI::Success& asked) {
-        return app->exit(asked);
+        return program.exit(asked);
     } catch (const CLI::ParseError& error) {
-        return refuseArguments(*app, error, argc > 1 ? argv[1] : "");
+        return refuseArguments(program, error, first);
     }
     return action();
+}
+
+int run(int argc, char** argv) {
+    Action action;
+    const std::unique_ptr<CLI::App> program = makeProgram(action);
+    return runWith(*program, action, {argv + std::min(argc, 1), argv + argc});
 }
 
 }  // namespace tenter::command

@@ -1,6 +1,5 @@
 #include "remedy/remedies.h"
 
-#include <cstdio>
 #include <memory>
 #include <optional>
 #include <utility>
@@ -78,7 +77,7 @@ int runRemedy(RemedyArguments arguments) {
                                remedy::effectOf(chosen, options.audience.empty() ? "widths" : "visits") +
                                "\n";
     const int delivered = deliver(arguments, project::write(chosen.project));
-    if (delivered == done) std::fputs(report.c_str(), stderr);
+    if (delivered == done) printNote(report);
     return delivered;
 }
 

@@ -1,7 +1,5 @@
 #include "sheet_form.h"
 
-#include <iostream>
-
 #include "emit/follow.h"
 #include "outcome.h"
 
@@ -62,7 +60,7 @@ void applyForm(const FormArguments& arguments, const std::string& file, Opened& 
 
 void reportLateFonts(const emit::LateFonts& late) {
     for (const std::string& sentence : emit::lateFontSentences(late))
-        std::cerr << sentence << '\n';
+        printNote(sentence);
 }
 
 }  // namespace tenter::command

@@ -1,9 +1,9 @@
-#include <iostream>
 #include <memory>
 #include <nlohmann/json.hpp>
 
 #include "help.h"
 #include "intake/size_reading.h"
+#include "opened.h"
 #include "outcome.h"
 #include "units/number.h"
 #include "verbs.h"
@@ -40,8 +40,7 @@ int runSize(const SizeArguments& arguments) {
         problem.file = problem.place.empty() ? "tenter-cli size" : "TEXT";
     printProblems(problems);
     if (!reading) return wrongInput;
-    std::cout << (arguments.json ? asJson(*reading) : reading->says) << '\n';
-    return done;
+    return deliver({}, (arguments.json ? asJson(*reading) : reading->says) + "\n");
 }
 
 }  // namespace

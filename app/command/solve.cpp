@@ -1,7 +1,6 @@
 #include "solve/solve.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <initializer_list>
 #include <memory>
 
@@ -106,7 +105,7 @@ bool changeFollow(const SolveArguments& arguments, Opened& opened) {
         report();
         if (!scale) return false;
         for (const std::string& sentence : solve::describe(opened.project, *scale))
-            std::fprintf(stderr, "%s\n", sentence.c_str());
+            printNote(sentence);
         opened.project = std::move(scale->project);
         return true;
     }
@@ -165,15 +164,16 @@ int runSolve(SolveArguments arguments) {
     // Ramps that follow the card are set for all variants.
     if (arguments.all || arguments.follow == "card") variants = project::everyVariant(project);
     solve::Options options;
+    options.cancellation = cancellation();
     if (!bothEngines) options.profile = opened->profile;
     if (!arguments.leeway.empty()) return printLeeway(arguments, *opened, options);
     if (arguments.allowed) return printAllowed(arguments, *opened, options);
     const solve::Answer answer = solve::solve(project, variants, opened->store, options);
     const std::string report =
         solve::toText(project, solve::answerTable(project, answer, opened->store), !arguments.follow.empty());
-    std::fputs(report.c_str(), stderr);
+    printNote(report);
     if (!answer.solved) return hasFindings;
-    std::fputs(findingsText(project, *answer.solved, answer.variants, *opened, options).c_str(), stderr);
+    printNote(findingsText(project, *answer.solved, answer.variants, *opened, options));
     const int delivered = deliver(arguments, project::write(*answer.solved));
     return delivered == done && !answer.violated.empty() ? hasFindings : delivered;
 }

@@ -31,5 +31,6 @@ void addAdopt(CLI::App& app, Action& action);
 void addIntake(CLI::App& app, Action& action);
 void addSize(CLI::App& app, Action& action);
 void addSolve(CLI::App& app, Action& action);
+void addServe(CLI::App& app, Action& action);
 
 }  // namespace tenter::command

@@ -87,6 +87,9 @@ protected:
             "<!doctype html><html lang=en><body><ul><li><h3>High water</h3><p>Twice a day, a little "
             "later each time.</p></li><li><h3>Low water</h3><p>When the steps are green and dry.</p>"
             "</li></ul></body></html>");
+        folder_.write("requests.jsonl",
+                      "{\"jsonrpc\": \"2.0\", \"id\": 1, \"method\": \"wraps\", \"params\": {\"project\": "
+                      "\"row.tenter.json\"}}\n");
         folder_.write("theme.css", "html { font-size: 62.5% } li { float: left }");
         const Finished adopted =
             run({"adopt", "row.tenter.json", "page.html", "--out", "imported.tenter.json"});

@@ -33,6 +33,7 @@ Finished tenterCli(const std::vector<std::string>& arguments, const std::filesys
         // The command line needs no display.
         if (!in.empty() && chdir(in.c_str()) != 0) _exit(126);
         unsetenv("DISPLAY");
+        dup2(open("/dev/null", O_RDONLY), STDIN_FILENO);
         // A system without such filters proves nothing, which the test of them shows.
         forbidNetwork();
         dup2(open(out.c_str(), O_WRONLY | O_CREAT, 0600), STDOUT_FILENO);

@@ -17,8 +17,8 @@ struct Finished {
     [[nodiscard]] std::size_t errorLines() const;
 };
 
-/// Runs tenter-cli with `arguments`, without a shell, in the folder `in` (empty: the present one). The
-/// process is killed if it opens a connection to a network.
+/// Runs tenter-cli with `arguments`, without a shell and with an empty standard input, in the folder `in`
+/// (empty: the present one). The process is killed if it opens a connection to a network.
 Finished tenterCli(const std::vector<std::string>& arguments, const std::filesystem::path& in = {});
 
 /// A temporary folder for one test.

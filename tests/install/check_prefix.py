@@ -23,6 +23,8 @@ def prepare(installed):
     (folder / "page.html").write_text(
         "<!doctype html><html lang=en><body><ul><li><h3>High water</h3><p>Twice a day, a little later each time.</p>"
         "</li><li><h3>Low water</h3><p>When the steps are green and dry.</p></li></ul></body></html>")
+    (folder / "requests.jsonl").write_text(
+        '{"jsonrpc": "2.0", "id": 1, "method": "wraps", "params": {"project": "row.tenter.json"}}\n')
     (folder / "theme.css").write_text("html { font-size: 62.5% } li { float: left }")
     cli = installed.program("tenter-cli")
     for words in (["adopt", "row.tenter.json", "page.html", "--out", "imported.tenter.json"],
