@@ -46,9 +46,9 @@ std::string lower(std::string text) {
 }
 
 /// Turns parameters into the arguments of a verb.
-class Arguments {
+class ParameterReader {
 public:
-    Arguments(const CLI::App& verb, const Json& params, Request& request)
+    ParameterReader(const CLI::App& verb, const Json& params, Request& request)
         : verb_(verb), params_(params), request_(request) {}
 
     /// Options first, then what has no name in the order of the verb. Throws std::invalid_argument if a
@@ -167,7 +167,7 @@ std::string call(const Json& id, const std::string& method, const Json& params, 
         const auto verbs = program->get_subcommands([](const CLI::App*) { return true; });
         if (verbs.empty())
             return errorResponse(id, RpcError::MethodNotFound, "There is no method \"" + method + "\".");
-        const int exit = runWith(*program, action, Arguments(*verbs.front(), params, request).read());
+        const int exit = runWith(*program, action, ParameterReader(*verbs.front(), params, request).read());
         if (request.cancellation.stop_requested())
             return errorResponse(id, RpcError::Cancelled, "The request was cancelled.");
         return exit == wrongInput ? wrongInputResponse(id, request.problems) : response(id, exit, request);

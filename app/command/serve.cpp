@@ -32,7 +32,7 @@ struct Task {
 
 /// Reads requests on one thread and runs them in their order on another, so that a cancellation arrives while
 /// a request runs.
-class Server {
+class RequestLoop {
 public:
     void serve(std::istream& in) {
         std::thread worker([this] { work(); });
@@ -120,15 +120,15 @@ private:
 };
 
 int runServe(const ServeArguments& arguments) {
-    Server server;
+    RequestLoop loop;
     if (arguments.in.empty()) {
-        server.serve(std::cin);
+        loop.serve(std::cin);
     } else {
         std::ifstream file(arguments.in);
         if (!file)
             return refuse(arguments.in, "The file cannot be read.",
                           "Check its name, its folder and its permissions.");
-        server.serve(file);
+        loop.serve(file);
     }
     return std::cout ? done : refuse("standard output", "It could not be written completely.", "");
 }
