@@ -63,7 +63,7 @@ public:
             const auto found = params_.find(name);
             if (found == params_.end() || name == "help") continue;
             ++used;
-            const bool isFlag = isNamed && option->get_type_size() == 0;
+            const bool isFlag = isNamed && option->get_items_expected_max() == 0;
             if (isFlag) {
                 if (!found->is_boolean())
                     throw std::invalid_argument("\"" + name + "\" must be true or false.");

@@ -8,6 +8,7 @@
 
 #include "call.h"
 #include "help.h"
+#include "opened.h"
 #include "outcome.h"
 #include "verbs.h"
 
@@ -17,7 +18,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-struct ServeArguments {
+struct ServeArguments : Arguments {
     std::string in;
 };
 
@@ -34,6 +35,9 @@ struct Task {
 /// a request runs.
 class RequestLoop {
 public:
+    /// `sink` accepts the responses, each a line; it is called by one thread at a time.
+    explicit RequestLoop(Sink sink) : sink_(std::move(sink)) {}
+
     void serve(std::istream& in) {
         std::thread worker([this] { work(); });
         for (std::string line; std::getline(in, line);)
@@ -108,9 +112,10 @@ private:
 
     void write(const std::string& line) {
         const std::lock_guard lock(output_);
-        std::cout << line << '\n' << std::flush;
+        sink_(line + '\n');
     }
 
+    Sink sink_;
     std::mutex mutex_, output_;
     std::condition_variable changed_;
     std::deque<std::shared_ptr<Task>> waiting_;
@@ -120,16 +125,17 @@ private:
 };
 
 int runServe(const ServeArguments& arguments) {
-    RequestLoop loop;
-    if (arguments.in.empty()) {
-        loop.serve(std::cin);
-    } else {
-        std::ifstream file(arguments.in);
+    std::ifstream file;
+    if (!arguments.in.empty()) {
+        file.open(arguments.in);
         if (!file)
             return refuse(arguments.in, "The file cannot be read.",
                           "Check its name, its folder and its permissions.");
-        loop.serve(file);
     }
+    std::istream& in = arguments.in.empty() ? std::cin : file;
+    if (!arguments.out.empty())
+        return deliver(arguments, [&](const Sink& sink) { RequestLoop(sink).serve(in); });
+    RequestLoop([](const std::string& line) { std::cout << line << std::flush; }).serve(in);
     return std::cout ? done : refuse("standard output", "It could not be written completely.", "");
 }
 
@@ -160,7 +166,8 @@ void addServe(CLI::App& app, Action& action) {
         "does not start, solve stops within about 50 ms, other verbs run to their end, and the response is "
         "an "
         "error with the code -32800. Fonts and shaped texts are kept from one request to the next.",
-        {"serve", "serve --in requests.jsonl"}, {exitDone(), exitWrongInput()});
+        {"serve --in requests.jsonl", "serve --in requests.jsonl --out responses.jsonl"},
+        {exitDone(), exitWrongInput()});
     verb->callback([&action, arguments] { action = [arguments] { return runServe(*arguments); }; });
 }
 
