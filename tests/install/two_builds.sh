@@ -7,8 +7,10 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 export CCACHE_DISABLE=1
+commit=$(git -C "$root" rev-parse HEAD)
 for folder in one "another folder with a longer name"; do
-    git clone --quiet "$root" "$work/$folder/source"
+    git clone --quiet --no-checkout "$root" "$work/$folder/source"
+    git -C "$work/$folder/source" checkout --quiet "$commit"
     "$work/$folder/source/app/packaging/package" "$work/$folder/build" >/dev/null
 done
 status=0

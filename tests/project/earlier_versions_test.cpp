@@ -2,8 +2,6 @@
 // wrote them. All must open. A new version of the format adds a folder; the kept files never change.
 #include <zlib.h>
 
-#include <fstream>
-#include <iterator>
 #include <map>
 
 #include "given.h"
@@ -41,7 +39,9 @@ TEST_P(EarlierVersion, OpensAndIsWrittenInThePresentVersion) {
         EXPECT_EQ(Json::parse(written)["version"], formatVersion) << name;
         EXPECT_EQ(sound(written), project) << name;
         // What the version could say is still there.
-        if (GetParam() == formatVersion) EXPECT_EQ(written, textOf(name));
+        if (GetParam() == formatVersion) {
+            EXPECT_EQ(written, textOf(name));
+        }
     }
 }
 
