@@ -7,6 +7,7 @@
 
 #include "outcome.h"
 #include "program.h"
+#include "wording/language.h"
 
 namespace tenter::command {
 
@@ -161,6 +162,8 @@ std::string response(const Json& id, int exit, const Request& request) {
 
 std::string call(const Json& id, const std::string& method, const Json& params, Request& request) {
     const InRequest here(request);
+    // The language of an earlier request does not last.
+    wording::useLanguage("en");
     try {
         Action action;
         const std::unique_ptr<CLI::App> program = makeProgram(action, method);

@@ -178,11 +178,15 @@ TEST_F(Serve, DoesNotAnswerNotificationsAndKeepsNothingOfARequest) {
     const std::string quiet =
         Json{{"jsonrpc", "2.0"}, {"method", "wraps"}, {"params", {{"project", file_}}}}.dump() + "\n";
     const std::vector<Json> all =
-        answers(quiet + request(1, "solve", {{"project", file_}, {"wishes", {"body.size=-12"}}}) +
+        answers(quiet + request(0, "check", {{"project", file_}, {"language", "de"}}) +
+                request(1, "solve", {{"project", file_}, {"wishes", {"body.size=-12"}}}) +
                 request(2, "wraps", {{"project", file_}, {"variant", "walks-quartet"}, {"json", true}}) +
-                request(3, "wraps", {{"project", file_}, {"json", true}}));
-    ASSERT_EQ(all.size(), 3U);
-    EXPECT_EQ(all[2].at("result").at("value"), Json::parse(verb({"wraps", file_, "--json"}).out));
+                request(3, "wraps", {{"project", file_}, {"json", true}}) +
+                request(4, "report", {{"project", file_}}));
+    ASSERT_EQ(all.size(), 5U);
+    EXPECT_EQ(all[4].at("result").at("text"), verb({"report", file_}).out);
+    EXPECT_NE(all[0].at("result").at("text"), verb({"check", file_}).out);
+    EXPECT_EQ(all[3].at("result").at("value"), Json::parse(verb({"wraps", file_, "--json"}).out));
 }
 
 }  // namespace
