@@ -148,6 +148,10 @@ void addServe(CLI::App& app, Action& action) {
     verb->add_option("--in", arguments->in,
                      "Read requests from this file. Default: standard input, until it ends.")
         ->type_name("FILE");
+    verb->add_option("--out", arguments->out,
+                     "Write all responses to this file after the last request. Default: each to standard "
+                     "output at once.")
+        ->type_name("FILE");
     setHelpEnd(
         *verb,
         "Requests and responses are those of JSON-RPC 2.0, one on a line. The method is a verb, and params "

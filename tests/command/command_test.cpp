@@ -449,7 +449,7 @@ TEST_F(Command, RefusesArgumentsItDoesNotKnowInOneLine) {
     expectRefused(
         tenterCli({"weave"}),
         "There is no verb \"weave\". Use one of geometry, wraps, check, remedy, stylesheet, markup, page, "
-        "folder, tokens, diff, pictures, report, picture, sheet, new, adopt, intake, size, solve.");
+        "folder, tokens, diff, pictures, report, picture, sheet, new, adopt, intake, size, solve, serve.");
     expectRefused(tenterCli({"--loud"}), "A verb is missing.");
     expectRefused(tenterCli({"geometry"}), "PROJECT");
     expectRefused(run("geometry", {"--loud"}), "--loud");
