@@ -17,8 +17,13 @@ inline constexpr double centredSpare = 0.02;
 /// in rem, under a root size that follows the viewport, would have an event for each of thousands of px.
 inline constexpr double widestSnappedBorder = 1000;
 
-/// Border width in CSS px, snapped as engines do where a CSS px is one device px: to whole px, at least one.
-/// CSS Values 4 § 5.4.
+/// `width` rounded down to whole device px, in CSS px.
+template <class Number>
+Number wholeDevicePx(const Number& width, double ratio) {
+    return ratio == 1 ? units::floor(width) : units::floor(width * ratio) / ratio;
+}
+
+/// Border width in CSS px, snapped as engines do: to whole device px, at least one. CSS Values 4 § 5.4.
 template <class Number>
 Number snappedBorder(const Number& length, const text::BreakProfile& profile) {
     const Number width = length + profile.borderAllowance();
@@ -28,9 +33,11 @@ Number snappedBorder(const Number& length, const text::BreakProfile& profile) {
         units::limitRange(none, some.until);
         return none;
     }
-    if (units::atStart(width) < widestSnappedBorder) return units::max(Number(1), units::floor(width));
+    const double ratio = profile.ratio();
+    if (units::atStart(width) < widestSnappedBorder)
+        return units::max(Number(1 / ratio), wholeDevicePx(width, ratio));
     const units::Order narrow = units::order(width, Number(widestSnappedBorder));
-    Number snapped = narrow.less ? units::floor(width) : length;
+    Number snapped = narrow.less ? wholeDevicePx(width, ratio) : length;
     units::limitRange(snapped, narrow.until);
     return snapped;
 }
@@ -42,6 +49,7 @@ Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basi
     Number border = snappedBorder(role.border.resolve(basis), profile);
     const double step = profile.fluidStep();
     const double whole = units::atStart(border);
+    const double devicePx = 1 / profile.ratio();
     if (step == 0 || role.size.isFlat() || role.border.unit() != units::Unit::Em ||
         whole >= widestSnappedBorder)
         return border;
@@ -51,10 +59,10 @@ Number partBorder(const RolePlan& role, const units::LengthBasisOf<Number>& basi
         units::limitRange(border, which.until);
         return which.less;
     };
-    if (whole > 0 && !isNarrowerThan(whole + 1))
-        border += Number(1);
-    else if (whole > 1 && isNarrowerThan(whole))
-        border += Number(-1);
+    if (whole > 0 && !isNarrowerThan(whole + devicePx))
+        border += Number(devicePx);
+    else if (whole > devicePx && isNarrowerThan(whole))
+        border += Number(-devicePx);
     return border;
 }
 

@@ -54,6 +54,8 @@ public:
     [[nodiscard]] virtual std::string_view browsers() const = 0;
     /// The same profile where a CSS px is `ratio` device px.
     [[nodiscard]] virtual std::unique_ptr<BreakProfile> withRatio(double ratio) const = 0;
+    /// Device px in a CSS px.
+    [[nodiscard]] virtual double ratio() const { return 1; }
     /// The soft wrap opportunities of `text`, whose white space is already collapsed. CSS Text 3 § 5.1.
     [[nodiscard]] virtual BreakMap breaks(std::u16string_view text, const std::string& language) const = 0;
     /// True if a line may break before code unit `i` only when the word is wider than the line, even with

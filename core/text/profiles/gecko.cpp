@@ -171,6 +171,7 @@ public:
     }
     /// Half an app unit, because Firefox first rounds the width to app units. Measured in Firefox 153: 1.993
     /// px becomes 2 px.
+    [[nodiscard]] double ratio() const override { return ratio_; }
     [[nodiscard]] double borderAllowance() const override { return 0.5 / 60; }
     [[nodiscard]] double fluidStep() const override { return 1.0 / 60; }
     /// FreeType scales TrueType faces in steps of 1/64 device px, other faces at any size. Measured in
