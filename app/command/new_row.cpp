@@ -133,9 +133,6 @@ int runNew(const NewArguments& arguments) {
             return refuse(file, "The picture cannot be read.",
                           "Check its name, its folder and its permissions.");
         row.pictures.emplace_back().file = fromProject(file, arguments.out);
-        if (row.pictures.back().file.starts_with(".."))
-            return refuse(file, "The picture is outside of the folder of the new project.",
-                          "Copy it into that folder, or name a project file with --out beside it.");
     }
     text::Fonts fonts;
     text::ParagraphStore store(fonts);

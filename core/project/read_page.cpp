@@ -99,13 +99,6 @@ bool readFileName(ReadContext& context, const Json& json, const char* kind, bool
         return context.wrong("The file name " + inQuotes(out) + " is absolute.",
                              "Write it relative to the folder of the project file.");
     }
-    // A project from someone else must not put other files of the reader into pages.
-    const std::filesystem::path shortest = file.lexically_normal();
-    if (!shortest.empty() && *shortest.begin() == "..") {
-        return context.wrong(
-            "The file name " + inQuotes(out) + " leads out of the folder of the project file.",
-            "Put the file into that folder.");
-    }
     std::error_code error;
     if (mustBeThere && !context.folder().empty() &&
         !std::filesystem::is_regular_file(context.folder() / file, error)) {

@@ -223,12 +223,17 @@ private Q_SLOTS:
             const project::PartRef part{limit.binding.text.card, limit.binding.text.part};
             QCOMPARE(session().selection.part(), std::optional(part));
         }
-        // Tab reaches the table from the buttons; arrow keys and Enter go to a place.
+        // Tab reaches the table from the button above it, and the preview from the button above that; arrow
+        // keys and Enter go to a place.
         session().view.setWidth(document().project().mostWidth);
-        for (QPushButton* button : window_->findChildren<QPushButton*>())
-            if (button->text() == "Discard") button->setFocus();
+        const auto focusButton = [&](const char* text) {
+            for (QPushButton* button : window_->findChildren<QPushButton*>())
+                if (button->text() == text) button->setFocus();
+        };
+        focusButton("Discard");
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(previewSwitch()));
+        focusButton("Solve sizes");
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(table()));
         table()->setCurrentIndex(index);

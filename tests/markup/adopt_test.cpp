@@ -127,12 +127,11 @@ TEST(Adopt, collapses_white_space_across_runs) {
     EXPECT_EQ(copyOf("  The\n\t sea <b> goes </b> out.  "),
               (project::Copy{
                   {Kind::Plain, "The sea ", ""}, {Kind::Strong, "goes ", ""}, {Kind::Plain, "out.", ""}}));
-    EXPECT_EQ(copyOf("<b>ebb</b> <b>and</b> <b> flood</b>"),
-              (project::Copy{{Kind::Strong, "ebb", ""},
-                             {Kind::Plain, " ", ""},
-                             {Kind::Strong, "and", ""},
-                             {Kind::Plain, " ", ""},
-                             {Kind::Strong, "flood", ""}}));
+    EXPECT_EQ(copyOf("<b>ebb</b> <b>and</b> <b> flood</b>"), (project::Copy{{Kind::Strong, "ebb", ""},
+                                                                            {Kind::Plain, " ", ""},
+                                                                            {Kind::Strong, "and", ""},
+                                                                            {Kind::Plain, " ", ""},
+                                                                            {Kind::Strong, "flood", ""}}));
     EXPECT_EQ(copyOf("a <br> b<br><br>"),
               (project::Copy{{Kind::Plain, "a", ""}, {Kind::Break, "", ""}, {Kind::Plain, "b", ""}}));
     EXPECT_EQ(

@@ -1,6 +1,7 @@
 #include "controls/reading_order.h"
 
 #include <QApplication>
+#include <QScrollArea>
 #include <algorithm>
 #include <vector>
 
@@ -15,19 +16,28 @@ bool takesTab(const QWidget& widget, const QWidget& window) {
            widget.isVisibleTo(&window) && widget.isEnabled();
 }
 
-/// Widgets that are read together: one widget, or those of a widget with its own order.
+/// Widgets that are read together: one widget, those of a widget with its own order, or those of a scroll
+/// area.
 struct Stop {
     QRect place;
     std::vector<QWidget*> widgets;
     const QWidget* owner;
 };
 
+/// The widget inside a scroll area that it scrolls; null if `widget` is none.
+const QWidget* scrolled(const QWidget* widget) {
+    const auto* area = qobject_cast<const QScrollArea*>(widget);
+    return area != nullptr ? area->widget() : nullptr;
+}
+
 const QWidget* ownerOf(const QWidget* widget, const QWidget& root) {
     const QWidget* owner = widget;
     for (const QWidget* parent = widget; parent != &root; parent = parent->parentWidget())
-        if (parent->property(ownOrder).toBool()) owner = parent;
+        if (parent->property(ownOrder).toBool() || scrolled(parent) != nullptr) owner = parent;
     return owner;
 }
+
+std::vector<QWidget*> asRead(const QWidget& root);
 
 std::vector<Stop> stopsOf(const QWidget& root) {
     std::vector<Stop> stops;
@@ -40,6 +50,9 @@ std::vector<Stop> stopsOf(const QWidget& root) {
         else
             stops.push_back({QRect(owner->mapTo(&root, QPoint()), owner->size()), {widget}, owner});
     }
+    // What is scrolled has places beyond those of the scroll area, under its neighbours.
+    for (Stop& stop : stops)
+        if (const QWidget* inside = scrolled(stop.owner)) stop.widgets = asRead(*inside);
     return stops;
 }
 

@@ -163,12 +163,6 @@ void Panel::buildBody() {
     connect(list_, &QListView::activated, this, choose);
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) { showDetails(current.row()); });
-    // Assistive technology selects a row without making it the current one.
-    connect(list_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
-            [this](const QItemSelection& selected) {
-                if (!selected.isEmpty() && !selected.contains(list_->currentIndex()))
-                    list_->setCurrentIndex(selected.indexes().first());
-            });
     for (QWidget* widget : {static_cast<QWidget*>(list_), static_cast<QWidget*>(empty_)}) {
         widget->setContextMenuPolicy(Qt::CustomContextMenu);
         connect(widget, &QWidget::customContextMenuRequested, this, [this, widget](const QPoint& at) {
