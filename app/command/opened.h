@@ -69,8 +69,9 @@ void printMissingPictures(const Arguments& arguments, const std::vector<std::str
 /// The size in bytes above which no kind of input is read.
 inline constexpr std::size_t largestInput = 64U << 20U;
 
-/// The content of a file, or of the text that stands in for it in a request; empty if it does not exist, cannot be read or is no regular file. Of a file that is
-/// larger than `largestInput`, its start, one byte longer than that.
+/// The content of a file, or of the text that stands in for it in a request; empty if it does not exist,
+/// cannot be read or is no regular file. Of a file that is larger than `largestInput`, its start, one byte
+/// longer than that.
 std::optional<std::string> fileText(const std::string& file);
 
 /// Prints `content` to standard output, or replaces the file of --out by it. Returns the exit code.

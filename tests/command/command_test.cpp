@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -129,12 +130,24 @@ TEST_F(Command, WrapsGiveLineCountsOnBothSidesOfEachWidth) {
         EXPECT_EQ(part["kind"], wrap["kind"]);
         return part["lines"].size();
     };
-    // `geometry` rounds lengths to the engine's grid; `wraps` takes the mean of what rounding takes.
-    constexpr double grid = 0.1;
+    // At each width, `geometry` rounds lengths to the engine's grid; `wraps` takes the mean of what rounding
+    // takes, so that the two may differ by some tenths of a px. At whole widths on both sides they do not.
+    constexpr double leeway = 0.25;
+    std::size_t compared = 0;
     for (const Json& wrap : wraps) {
-        EXPECT_EQ(linesAt(wrap["width"].get<double>() - grid, wrap), wrap["below"]) << wrap;
-        EXPECT_EQ(linesAt(wrap["width"].get<double>() + grid, wrap), wrap["above"]) << wrap;
+        const double below = std::floor(wrap["width"].get<double>() - leeway);
+        const double above = std::ceil(wrap["width"].get<double>() + leeway);
+        const auto isAlone = std::ranges::count_if(wraps, [&](const Json& other) {
+            return other["card"] == wrap["card"] && other["part"] == wrap["part"] &&
+                   other["width"].get<double>() > below - leeway &&
+                   other["width"].get<double>() < above + leeway;
+        });
+        if (isAlone != 1) continue;
+        ++compared;
+        EXPECT_EQ(linesAt(below, wrap), wrap["below"]) << wrap;
+        EXPECT_EQ(linesAt(above, wrap), wrap["above"]) << wrap;
     }
+    EXPECT_GT(compared, wraps.size() / 2);
 }
 
 TEST_F(Command, WrapsAreATableUnlessJsonIsAskedFor) {

@@ -288,7 +288,7 @@ export const rows = {
       text: {heading: {family: ['Manrope'], size: 17}, body: {family: ['Manrope'], size: 14}},
     },
     cards: ['en', 'nl'].flatMap((language) => cardsIn(language).map((parts) => parts.slice(0, 2))),
-    variants: [{class: 'corpus-wrapped', bands: [{set: {row: {columns: 6}}}]}],
+    variants: [{class: 'corpus-wrapped', bands: [{set: {row: {columns: 4}}}]}],
   }),
   // Line heights and margins as shares of the card, which small roundings of its width change.
   shares: row('shares', {
