@@ -43,7 +43,7 @@ while read -r lines text stamp; do
     echo "$stamp" >>"$build/tidy/$least.stamps"
 done < <(printf '%s\n' "${stale[@]}" | sort -rn)
 
-flags="-std=c++20 -I$source/core $(pkg-config --cflags harfbuzz icu-uc icu-i18n fontconfig libwoff2dec gumbo cairo freetype2 vips)"
+flags="-std=c++20 -I$source/core -DTENTER_VERSION=\"0\" -DTENTER_GUMBO_VERSION=\"0\" -DTENTER_WOFF2_VERSION=\"0\" $(pkg-config --cflags harfbuzz icu-uc icu-i18n fontconfig libwoff2dec gumbo cairo freetype2 vips)"
 export flags
 # Warnings of the compiler are left to the build. Messages are reported with the file that the line came from.
 one() {
