@@ -12,7 +12,6 @@ namespace tenter::intake {
 namespace {
 
 using units::Ramp;
-using units::RampPoint;
 using units::Unit;
 
 /// Without the spaces and zeros that a minified stylesheet leaves out.
