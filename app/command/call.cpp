@@ -1,12 +1,12 @@
 #include "call.h"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <stdexcept>
 
 #include "outcome.h"
 #include "program.h"
+#include "units/base64.h"
 #include "wording/language.h"
 
 namespace tenter::command {
@@ -17,21 +17,6 @@ using Json = nlohmann::json;
 
 /// A project that stands in a request has this name in messages, and in its folder.
 constexpr const char* givenName = "request.tenter.json";
-
-std::string base64(const std::string& bytes) {
-    constexpr std::string_view digits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-    std::string out;
-    out.reserve((bytes.size() + 2) / 3 * 4);
-    for (std::size_t i = 0; i < bytes.size(); i += 3) {
-        const std::size_t count = std::min<std::size_t>(3, bytes.size() - i);
-        unsigned group = 0;
-        for (std::size_t k = 0; k < 3; ++k)
-            group = group << 8U | (k < count ? static_cast<unsigned char>(bytes[i + k]) : 0U);
-        for (std::size_t k = 0; k < 4; ++k)
-            out += k <= count ? digits[group >> (18 - 6 * k) & 63U] : '=';
-    }
-    return out;
-}
 
 /// The text of a value as it would stand on a command line.
 std::string argumentOf(const Json& value, const std::string& name) {
@@ -44,6 +29,15 @@ std::string lower(std::string text) {
     std::ranges::transform(text, text.begin(),
                            [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     return text;
+}
+
+bool isNamed(const CLI::Option& option) {
+    return !option.get_lnames().empty();
+}
+
+/// The name of its parameter.
+std::string nameOf(const CLI::Option& option) {
+    return isNamed(option) ? option.get_lnames().front() : lower(option.get_name());
 }
 
 /// Turns parameters into the arguments of a verb.
@@ -59,12 +53,11 @@ public:
         std::vector<std::string> unnamed;
         std::vector<std::string> words{verb_.get_name()};
         for (const CLI::Option* option : verb_.get_options()) {
-            const bool isNamed = !option->get_lnames().empty();
-            const std::string name = isNamed ? option->get_lnames().front() : lower(option->get_name());
+            const std::string name = nameOf(*option);
             const auto found = params_.find(name);
             if (found == params_.end() || name == "help") continue;
             ++used;
-            const bool isFlag = isNamed && option->get_items_expected_max() == 0;
+            const bool isFlag = isNamed(*option) && option->get_items_expected_max() == 0;
             if (isFlag) {
                 if (!found->is_boolean())
                     throw std::invalid_argument("\"" + name + "\" must be true or false.");
@@ -73,8 +66,8 @@ public:
             }
             const Json values = found->is_array() ? *found : Json::array({*found});
             for (const Json& value : values)
-                isNamed ? words.push_back("--" + name + "=" + argumentOf(value, name))
-                        : unnamed.push_back(positional(value, name));
+                isNamed(*option) ? words.push_back("--" + name + "=" + argumentOf(value, name))
+                                 : unnamed.push_back(positional(value, name));
         }
         if (params_.contains("folder") && usesFolder_) ++used;
         if (used < params_.size()) refuseUnknown();
@@ -102,8 +95,7 @@ private:
     void refuseUnknown() const {
         std::string known;
         for (const CLI::Option* option : verb_.get_options()) {
-            const bool isNamed = !option->get_lnames().empty();
-            const std::string name = isNamed ? option->get_lnames().front() : lower(option->get_name());
+            const std::string name = nameOf(*option);
             if (name != "help") known += (known.empty() ? "" : ", ") + name;
         }
         throw std::invalid_argument("A parameter is not known. " + verb_.get_name() + " has: " + known + ".");
@@ -150,7 +142,7 @@ std::string response(const Json& id, int exit, const Request& request) {
             const std::string text = Json(result).dump();
             out.append(R"(,"text":)").append(text);
         } catch (const Json::exception&) {  // not UTF-8
-            out.append(R"(,"base64":")").append(base64(result)).append("\"");
+            out.append(R"(,"base64":")").append(units::base64(result)).append("\"");
         }
     }
     Json notes = request.notes;

@@ -96,13 +96,14 @@ private:
 LineInk lineInk(const DeviceGrid& grid, const layout::LaidPart& part, const layout::LaidLine& line,
                 bool italic, bool underlineLinks, GlyphOutlines& outlines) {
     LineInk ink;
-    ink.line = line.line;
     ink.size = part.fontSize * grid.scale;
     if (part.paragraph == nullptr || !(ink.size > 0)) return ink;
+    ink.line = line.line;
+    ink.reshaped = part.paragraph->reshaped(line.line.first, line.line.end);
     ink.glyphs.reserve(line.line.end - line.line.first + 1);
     Collector collector(ink, *part.paragraph, grid.baseline(part, line), italic, underlineLinks, outlines);
     std::vector<std::uint32_t> order;
-    walkLine(part, line, grid.scale, grid.x(line.x), order, collector);
+    walkLine(part, line, ink.reshaped, grid.scale, grid.x(line.x), order, collector);
     collector.underline();
     return ink;
 }

@@ -28,8 +28,9 @@ struct UnderlinePiece {
 
 /// What is drawn of one line.
 struct LineInk {
-    double size = 0;  ///< font size, px
-    text::Line line;  ///< its clusters
+    double size = 0;                              ///< font size, px
+    text::Line line;                              ///< its clusters
+    std::vector<text::ReshapedCluster> reshaped;  ///< those that its breaks change
     std::vector<PlacedGlyph> glyphs;
     std::vector<UnderlinePiece> underlines;
 };

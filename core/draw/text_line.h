@@ -39,17 +39,17 @@ std::span<const text::Glyph> glyphsOf(const text::Paragraph& paragraph, const te
 /// - `visitor.cluster(index, from, advance)` for each cluster, visible or not;
 /// - `visitor.glyph(run, glyph, x)` for each glyph; `x` is the position of its origin;
 /// - `visitor.hyphen(run, glyph, x)` for the hyphen that is drawn at a soft hyphen.
-/// Positions are in px of `scale` px per CSS px, and `pen` is that of the line's left edge. `order` is
-/// scratch memory.
+/// Positions are in px of `scale` px per CSS px, and `pen` is that of the line's left edge. `reshaped`
+/// is what `Paragraph::reshaped` returns for the line; `order` is scratch memory.
 template <class Visitor>
-void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid, double scale, double pen,
+void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid,
+              const std::vector<text::ReshapedCluster>& reshaped, double scale, double pen,
               std::vector<std::uint32_t>& order, Visitor&& visitor) {
     const text::Paragraph& paragraph = *part.paragraph;
     const double size = part.fontSize * scale;
     const double letterSpacing = part.letterSpacing * scale;
     const double wordSpacing = part.wordSpacing * scale;
     visualOrder(paragraph, laid.line.first, laid.line.end, order);
-    const std::vector<text::ReshapedCluster> reshaped = paragraph.reshaped(laid.line.first, laid.line.end);
     const auto hyphen = [&] {
         if (!laid.line.hyphen || laid.line.end == laid.line.first) return;
         const std::uint16_t run = paragraph.clusters()[laid.line.end - 1].run;

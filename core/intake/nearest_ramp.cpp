@@ -106,39 +106,36 @@ private:
     std::optional<NearestRamp> best_;
 };
 
-double inFewestDecimals(double value, double limit) {
-    for (int decimals = 2; decimals < 4; ++decimals) {
-        const double rounded = units::rounded(value, decimals);
-        if (std::abs(rounded - value) <= limit) return rounded;
-    }
-    return units::rounded(value, 4);
-}
-
 // The ramp with rounded numbers, if that hardly changes the error.
-NearestRamp rounder(const NearestRamp& found, const PiecewiseLinear& sizes, const RoundingLimits& limits) {
-    for (const int decimals : {0, 2}) {
+NearestRamp rounder(const NearestRamp& found, const PiecewiseLinear& sizes, double negligible) {
+    struct Decimals {
+        int width;
+        int size;
+    };
+    for (const Decimals decimals : {Decimals{0, 2}, Decimals{0, 4}, Decimals{2, 4}}) {
         const auto rounded = [&](RampPoint point) {
-            return RampPoint{units::rounded(point.width, decimals), inFewestDecimals(point.size, limits.end)};
+            return RampPoint{units::rounded(point.width, decimals.width),
+                             units::rounded(point.size, decimals.size)};
         };
         const auto ramp = Ramp::between(rounded(found.ramp.from()), rounded(found.ramp.to()));
         if (!ramp) continue;
         const NearestRamp candidate = measured(*ramp, sizes);
-        if (candidate.largestError <= found.largestError + limits.between) return candidate;
+        if (candidate.largestError <= found.largestError + negligible) return candidate;
     }
     return found;
 }
 
 }  // namespace
 
-std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes, const RoundingLimits& limits) {
+std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes, double negligible) {
     const std::vector<Vertex>& vertices = sizes.vertices();
     for (const Vertex& vertex : vertices) {
         if (!Ramp::between(pointOf(vertex), pointOf(vertex))) return std::nullopt;
     }
     if (const std::optional<Ramp> ramp = exactRamp(vertices))
-        return rounder(measured(*ramp, sizes), sizes, limits);
+        return rounder(measured(*ramp, sizes), sizes, negligible);
     const std::optional<NearestRamp> nearest = Search(sizes).nearest();
-    return nearest ? std::optional(rounder(*nearest, sizes, limits)) : std::nullopt;
+    return nearest ? std::optional(rounder(*nearest, sizes, negligible)) : std::nullopt;
 }
 
 }  // namespace tenter::intake

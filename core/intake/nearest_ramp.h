@@ -16,16 +16,10 @@ struct NearestRamp {
     double errorAt = 0;       ///< width of that difference, CSS px
 };
 
-/// How far rounding may move a ramp, CSS px: `end` its sizes at both ends, `between` any size.
-struct RoundingLimits {
-    double end = 0.005;
-    double between = 0.005;
-};
-
 /// The ramp that fits `sizes` (CSS px by width). It is exact if they are flat, straight, or straight between
 /// flat ends: its points are then the kinks, or the ends of the widths where there are no kinks. Otherwise it
-/// is the nearest ramp that has the same sizes at both ends. Widths and sizes have the fewest decimals that
-/// `limits` allow. Empty if a size is outside the range of a ramp.
-std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes, const RoundingLimits& limits = {});
+/// is the nearest ramp that has the same sizes at both ends. Widths and sizes are rounded if that changes no
+/// size by more than `negligible` CSS px. Empty if a size is outside the range of a ramp.
+std::optional<NearestRamp> nearestRamp(const css::PiecewiseLinear& sizes, double negligible = 0.005);
 
 }  // namespace tenter::intake

@@ -331,7 +331,7 @@ private:
         context.most = 10000;
         context.root = context_.rem;
         // As printed, not rounded.
-        context.rounding = {1e-9, 1e-9};
+        context.negligible = 1e-9;
         project::Problems problems;
         const std::optional<SizeReading> reading = intake::readSize(value, context, problems);
         if (!reading) return note(role, "font-size", value);

@@ -73,7 +73,7 @@ public:
             return wrong({found->offset, "The size follows both the viewport and the card.",
                           "Use only vw or only cqi."});
         const css::PiecewiseLinear sizes = notNegative(value->length);
-        const std::optional<NearestRamp> nearest = nearestRamp(sizes, context_.rounding);
+        const std::optional<NearestRamp> nearest = nearestRamp(sizes, context_.negligible);
         if (!nearest) return outOfRange(sizes, found->offset);
         SizeReading reading;
         reading.ramp = nearest->ramp;

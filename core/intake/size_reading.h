@@ -16,9 +16,9 @@ namespace tenter::intake {
 struct SizeContext {
     double least = 320;  ///< range of viewport widths; of content widths for a size that follows the card
     double most = 1920;
-    double root = 16;              ///< root font size of the theme
-    std::optional<double> em;      ///< font size of the parent, for em and %; empty: the root size
-    RoundingLimits rounding = {};  ///< how far the ramp's numbers may be rounded
+    double root = 16;           ///< root font size of the theme
+    std::optional<double> em;   ///< font size of the parent, for em and %; empty: the root size
+    double negligible = 0.005;  ///< how far the ramp's numbers may be rounded
 };
 
 /// A pasted size as a ramp.

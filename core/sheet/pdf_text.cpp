@@ -206,7 +206,7 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
         void hyphen(std::uint16_t, const text::Glyph&, double) {}
     };
     std::vector<std::uint32_t> order;
-    draw::walkLine(part, line, 1, x + line.x, order,
+    draw::walkLine(part, line, reshaped, 1, x + line.x, order,
                    Visitor{paragraph, line.line, reshaped, runs, baseline, part.fontSize});
     if (line.line.next > line.line.end && !runs.empty() && !paragraph.rightToLeft()) {
         const text::Cluster& space = paragraph.clusters()[line.line.end];
@@ -227,7 +227,6 @@ void PdfText::show(cairo_t* context, const draw::TextBlock& block, double x, dou
 }
 
 bool PdfText::show(cairo_t* context, const text::Paragraph& paragraph, const draw::LineInk& ink) {
-    const std::vector<text::ReshapedCluster> reshaped = paragraph.reshaped(ink.line.first, ink.line.end);
     std::vector<Run> runs;
     std::uint32_t last = 0;
     for (const draw::PlacedGlyph& glyph : ink.glyphs) {
@@ -241,7 +240,7 @@ bool PdfText::show(cairo_t* context, const text::Paragraph& paragraph, const dra
         }
         Run& run = runs.back();
         if (run.clusters.empty() || glyph.cluster != last)
-            run.clusters.push_back({textOf(paragraph, ink.line, glyph.cluster, reshaped), 0});
+            run.clusters.push_back({textOf(paragraph, ink.line, glyph.cluster, ink.reshaped), 0});
         last = glyph.cluster;
         ++run.clusters.back().glyphs;
         run.glyphs.push_back({glyph.id, glyph.x, glyph.y});

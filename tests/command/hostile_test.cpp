@@ -191,6 +191,9 @@ TEST(HostileInput, StylesheetsAreAnsweredInTime) {
 }
 
 TEST(HostileInput, PagesAreAnsweredInTime) {
+    static const std::string manyElements =
+        "<div class=row>" +
+        times("<article class=card>" + times("<div class=c><p class=d>x</p></div>", 500) + "</article>", 8);
     std::vector<Hostile> inputs = {
         {"63 MB of elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 63 * megabyte)); }},
         {"elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 8 * megabyte - 4096)); }},
@@ -209,22 +212,10 @@ TEST(HostileInput, PagesAreAnsweredInTime) {
          }},
         {"rules and elements",
          [] {
-             return hostilePage(
-                 times(".c .d .c .d p:nth-child(2n+1 of .d){color:red}", 3'000),
-                 "<div class=row>" +
-                     times("<article class=card>" + times("<div class=c><p class=d>x</p></div>", 500) +
-                               "</article>",
-                           8));
+             return hostilePage(times(".c .d .c .d p:nth-child(2n+1 of .d){color:red}", 3'000), manyElements);
          }},
         {":has() and elements",
-         [] {
-             return hostilePage(
-                 times("div:has(p:has(+ .d)){color:red}", 3'000),
-                 "<div class=row>" +
-                     times("<article class=card>" + times("<div class=c><p class=d>x</p></div>", 500) +
-                               "</article>",
-                           8));
-         }},
+         [] { return hostilePage(times("div:has(p:has(+ .d)){color:red}", 3'000), manyElements); }},
         {"text",
          [] {
              return hostilePage(

@@ -14,6 +14,7 @@ import {launch, profileOf} from './lib/browsers.js';
 import {options} from './lib/command_line.js';
 import {compareLayouts, tolerance} from './lib/compare.js';
 import {FolderServer} from './lib/folder_server.js';
+import {forms} from './lib/forms.js';
 import {readLayout} from './lib/read_layout.js';
 import {judgeCandidates} from './lib/read_pictures.js';
 import {differenceLine, table} from './lib/report.js';
@@ -25,9 +26,6 @@ const given = options({cli: undefined, samples: undefined, engine: undefined, br
 const run = promisify(execFile);
 const profile = profileOf[given.engine];
 const tenter = new Tenter(given.cli);
-
-/** The forms of the stylesheet besides the usual one. */
-const forms = [['--unit', 'px'], ['--properties'], ['--layer'], ['--no-comments'], ['--minified'], ['--unit', 'px', '--properties', '--layer', '--minified']];
 
 /** Marks the parts of the row as an exported page does, waits for fonts and pictures; returns what failed. */
 async function settleFolder(className) {

@@ -8,6 +8,7 @@ import path from 'node:path';
 import {promisify} from 'node:util';
 
 import {options} from './lib/command_line.js';
+import {forms} from './lib/forms.js';
 import {table} from './lib/report.js';
 import {Tenter} from './lib/tenter.js';
 import {spreadWidths} from './lib/widths.js';
@@ -19,8 +20,8 @@ const run = promisify(execFile);
 const tenter = new Tenter(given.cli);
 const limits = {fontSize: 0.01, box: 0.05};
 
-/** The forms of the stylesheet, each for every n-th row. */
-const forms = [[], ['--unit', 'rem'], ['--unit', 'px'], ['--properties'], ['--layer'], ['--no-comments'], ['--minified'], ['--unit', 'px', '--properties', '--layer', '--minified']];
+/** Each for every n-th row. */
+const all = [[], ['--unit', 'rem'], ...forms];
 
 const folder = given.keep || (await mkdtemp(path.join(os.tmpdir(), 'tenter-own-pages-')));
 await mkdir(folder, {recursive: true});
@@ -57,7 +58,7 @@ const {rows} = randomRows(Number(given.seed), Number(given.rows));
 try {
   for (const [i, {name, project}] of rows.entries()) {
     if (given.only !== '' && !given.only.split(',').includes(name.split('-')[1])) continue;
-    const form = forms[i % forms.length];
+    const form = all[i % all.length];
     const file = path.join(folder, `${name}.tenter.json`);
     // Sizes in px are rounded to other numbers than sizes in rem, also in the layout.
     await writeFile(file, JSON.stringify(form.includes('px') ? {...project, unit: 'px'} : project, null, 1));
