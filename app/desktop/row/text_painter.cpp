@@ -84,7 +84,8 @@ void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layou
     spans_.clear();
     crossings_.clear();
     LineVisitor visitor{*this, canvas, *part.paragraph, look.underlineLinks, size, baseline};
-    draw::walkLine(part, laid, canvas.scale, canvas.x(laid.x), order_, visitor);
+    draw::walkLine(part, laid, part.paragraph->reshaped(laid.line.first, laid.line.end), canvas.scale,
+                   canvas.x(laid.x), order_, visitor);
     if (!spans_.empty()) underline(canvas, size, baseline);
 }
 
