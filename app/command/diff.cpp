@@ -1,6 +1,7 @@
 #include <memory>
 
 #include "checks/registry.h"
+#include "checks/titles.h"
 #include "emit/differences.h"
 #include "help.h"
 #include "opened.h"
@@ -36,7 +37,8 @@ int runDiff(const DiffArguments& arguments) {
     const std::optional<project::Project> before = projectIn(arguments.project);
     const std::optional<project::Project> after = projectIn(arguments.after);
     if (!before || !after) return wrongInput;
-    const std::vector<project::Difference> found = project::differences(*before, *after);
+    const std::vector<project::Difference> found =
+        project::differences(*before, *after, checks::titleOfCheck);
     const int delivered =
         deliver(arguments, arguments.json ? emit::differencesJson(found) : emit::differencesList(found));
     if (delivered != done) return delivered;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "checks/titles.h"
 #include "project/cascade.h"
 #include "project/titles.h"
 #include "wording/say.h"
@@ -40,7 +41,8 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
     }
     add(project.mostWidth, wording::say("widest viewport"));
     if (!findings.empty())
-        add(findings.front().at, wording::say("width of the worst finding (%1)", {findings.front().check}));
+        add(findings.front().at,
+            wording::say("width of the worst finding (%1)", {titleOfCheck(findings.front().check)}));
     std::vector<KeyWidth> widths;
     widths.reserve(reasons.size());
     for (auto& [width, why] : reasons)

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "checks/phrases.h"
+#include "checks/titles.h"
 #include "emit/escape.h"
 #include "emit/remedies.h"
 #include "emit/table.h"
@@ -40,9 +41,9 @@ std::string findingJson(const Finding& finding, const std::string& more = {}, co
            ", \"source\": " + jsonString(finding.source) + more + "}";
 }
 
-/// `warning  out-of-line  31 % of widths`.
+/// `Warning  Out of line  31 % of widths`.
 std::string headOf(const std::string& severity, const Finding& finding, const std::string& shareOf) {
-    std::string head = severity + "  " + finding.check;
+    std::string head = severity + "  " + checks::titleOfCheck(finding.check);
     // A finding at a single width has no share.
     const bool single = finding.widths.size() == 1 && finding.widths[0].from == finding.widths[0].to;
     if (single && finding.share <= 0) return head;

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "checks/phrases.h"
+#include "checks/titles.h"
 #include "project/titles.h"
 #include "project/wording.h"
 #include "units/quantities.h"
@@ -49,17 +50,17 @@ std::string inSeveral(const std::string& what, const std::set<std::size_t>& vari
     return wording::sayCount("%1 in %n variant", "%1 in %n variants", variants.size(), {what});
 }
 
-/// `2 notes in 2 variants: "tight-fit" and "measure"`: what changes, the number of variants if there are
+/// `2 notes in 2 variants: "Measure" and "Tight fit"`: what changes, the number of variants if there are
 /// several, and the checks, each once, in alphabetical order, unless there are more than three.
 std::string about(const std::string& what, const std::vector<Change>& changes) {
     constexpr std::size_t mostNames = 3;
-    std::set<std::string> checks;
+    std::set<std::string> checkNames;
     for (const Change& change : changes)
-        checks.insert(change.finding.check);
+        checkNames.insert(change.finding.check);
     std::vector<std::string> names;
-    names.reserve(checks.size());
-    for (const std::string& check : checks)
-        names.push_back(project::inQuotes(check));
+    names.reserve(checkNames.size());
+    for (const std::string& check : checkNames)
+        names.push_back(checks::inQuotation(checks::titleOfCheck(check)));
     const std::string all = inSeveral(what, variantsOf(changes));
     return names.size() <= mostNames ? wording::say("%1: %2", {all, project::listed(names)}) : all;
 }

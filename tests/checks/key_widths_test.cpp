@@ -45,10 +45,10 @@ TEST(KeyWidthsTest, IncludeTheWorstWidthOfTheFirstFinding) {
     finding.check = "button-lines";
     finding.at = 412;
     EXPECT_EQ(reasonsOf(project, {finding})[1],
-              (std::pair{412.0, std::string("width of the worst finding (button-lines)")}));
+              (std::pair{412.0, std::string("width of the worst finding (Button lines)")}));
     finding.at = 320;
     EXPECT_EQ(reasonsOf(project, {finding})[0].second,
-              "narrowest viewport, width of the worst finding (button-lines)");
+              "narrowest viewport, width of the worst finding (Button lines)");
 }
 
 // The worst width of a finding is within its widths.

@@ -471,14 +471,18 @@ private Q_SLOTS:
 
     void silencesACheckWithAReasonAndStopsSilencingIt() {
         const std::string check = checks().findings()[0].check;
+        QCOMPARE(check, std::string("out-of-line"));
+        const QString title = "Out of line";
         const auto reports = [&] {
             return std::ranges::any_of(
                 checks().findings(), [&](const checks::Finding& finding) { return finding.check == check; });
         };
         const auto answer = [&](const QString& reason) {
-            QTimer::singleShot(0, window_.get(), [reason] {
+            QTimer::singleShot(0, window_.get(), [reason, title] {
                 auto* asked = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
                 QVERIFY(asked != nullptr);
+                // By its title, not by its name in files.
+                QCOMPARE(asked->windowTitle(), QString("Silence check “%1”").arg(title));
                 asked->setTextValue(reason);
                 asked->accept();
             });
@@ -493,7 +497,8 @@ private Q_SLOTS:
         QMenu menu(window_.get());
         findings::fillSilenceMenu(menu, document(), "");
         QCOMPARE(menu.actions().size(), 1);
-        QVERIFY(menu.actions()[0]->text().contains("the client wants it so"));
+        QCOMPARE(menu.actions()[0]->text(),
+                 QString("Stop silencing check “%1” (reason: the client wants it so)").arg(title));
         menu.actions()[0]->trigger();
         QTRY_VERIFY(checks().isFresh() && reports());
         document().undoStack().undo();

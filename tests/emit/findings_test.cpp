@@ -25,7 +25,7 @@ checks::Finding finding() {
 
 TEST(FindingsList, HasAHeadTheTextAndTheSource) {
     EXPECT_EQ(findingParagraphs(project(), {finding()}, "widths"),
-              "warning  out-of-line  13\u00A0% of widths\n"
+              "warning  Out of line  13\u00A0% of widths\n"
               "  From 641 to 840\u00A0px, the heading has 3 lines. It is long. Shorten it.\n"
               "  Basis: common practice, no source\n\n");
 }
@@ -52,7 +52,7 @@ TEST(FindingsList, HasNoShareOfASingleWidth) {
     single.share = 0;
     single.says = "Just above 800\u00A0px, body text jumps.";
     EXPECT_EQ(findingParagraphs(project(), {single}, "widths", 2),
-              "  warning  out-of-line\n    Just above 800\u00A0px, body text jumps.\n"
+              "  warning  Out of line\n    Just above 800\u00A0px, body text jumps.\n"
               "    Basis: common practice, no source\n\n");
     single.widths = {{800, 801}};
     single.share = 0.0004;
@@ -72,7 +72,7 @@ TEST(FindingsJson, NamesTheEnginesThatHaveTheFinding) {
 TEST(FindingsList, EndsWithSilencedFindingsCountsAndCaution) {
     const std::string list =
         findingsList(project(), {{finding()}, {{finding(), "the client wants it so"}}}, "widths");
-    EXPECT_NE(list.find("silenced  out-of-line  13\u00A0% of widths\n  Reason: the client wants it so\n"),
+    EXPECT_NE(list.find("silenced  Out of line  13\u00A0% of widths\n  Reason: the client wants it so\n"),
               std::string::npos)
         << list;
     EXPECT_NE(list.find("0 errors, 1 warning, 0 notes.\n" + std::string(checks::caution)), std::string::npos)

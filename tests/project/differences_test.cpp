@@ -15,9 +15,14 @@ Project sample() {
     return read.value_or(Project{});
 }
 
+std::vector<Difference> differencesOf(const Project& before, const Project& after) {
+    return differences(before, after,
+                       [](std::string_view check) { return "title of " + std::string(check); });
+}
+
 std::vector<std::string> sentences(const Project& before, const Project& after) {
     std::vector<std::string> out;
-    for (const Difference& difference : differences(before, after))
+    for (const Difference& difference : differencesOf(before, after))
         out.push_back(difference.says);
     return out;
 }
@@ -34,13 +39,13 @@ Json at(const Project& project, const std::string& place) {
 
 TEST(Differences, ThereAreNoneBetweenAProjectAndItselfOrItsCopy) {
     const Project project = sample();
-    EXPECT_TRUE(differences(project, project).empty());
+    EXPECT_TRUE(differencesOf(project, project).empty());
     // Written anew, with other keys in another order.
     Project bare = project;
     bare.fileKeys = bare.rangeFileKeys = {};
     for (Card& card : bare.row().cards)
         card.fileKeys = {};
-    EXPECT_TRUE(differences(project, bare).empty());
+    EXPECT_TRUE(differencesOf(project, bare).empty());
 }
 
 TEST(Differences, OfSettingsNameThePanelAndTheScope) {
@@ -93,7 +98,7 @@ TEST(Differences, RecogniseCardsThatMove) {
     Project after = before;
     std::rotate(after.row().cards.begin(), after.row().cards.begin() + 1, after.row().cards.end());
     std::get<TextPart>(after.row().cards.back().parts[1]).copy = {{Run::Kind::Plain, "Low tide", ""}};
-    const std::vector<Difference> found = differences(before, after);
+    const std::vector<Difference> found = differencesOf(before, after);
     ASSERT_EQ(found.size(), 2U);
     EXPECT_EQ(found[0].kind, Difference::Kind::Moved);
     const std::string last = std::to_string(after.row().cards.size());
@@ -150,7 +155,7 @@ TEST(Differences, OfTheProjectThePageWishesAndChecks) {
           "Project › Size unit changes from “rem” to “px”.",
           "Page › Largest viewport changes from 1880 to 1700.",
           "Page › Maximum width changes from none to 1200\u00A0px.",
-          "The check holes is now silenced; the reason is “a fifth walk is added in May”.",
+          "The check “title of holes” is now silenced; the reason is “a fifth walk is added in May”.",
           "The limit spareLines of the checks changes from 4 to 6."})
         EXPECT_TRUE(contains(sentence)) << sentence << "\n" << ::testing::PrintToString(found);
 }
@@ -163,7 +168,7 @@ TEST(Differences, HavePointersIntoBothFiles) {
     after.row().variants[1].bands[0].set.row.rowGap = Length::rem(3);
     after.row().cards.erase(after.row().cards.begin());
     std::get<TextPart>(after.row().cards[0].parts[1]).copy = {{Run::Kind::Plain, "Dunes", ""}};
-    const std::vector<Difference> found = differences(before, after);
+    const std::vector<Difference> found = differencesOf(before, after);
     EXPECT_EQ(found.size(), 4U);
     for (const Difference& difference : found) {
         if (!difference.before.is_null()) {

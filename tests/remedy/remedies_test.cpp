@@ -128,9 +128,9 @@ TEST(Remedies, SayWhatStays) {
     remedy.gained[1].finding.check = "last-word";
     remedy.gained[1].variant = 1;
     EXPECT_EQ(effectOf(remedy, "visits"),
-              "From 31\u00A0% to 4\u00A0% of visits. Removes 1 other finding: \"measure\". Adds 2 notes in 2 "
+              "From 31\u00A0% to 4\u00A0% of visits. Removes 1 other finding: “Measure”. Adds 2 notes in 2 "
               "variants: "
-              "\"last-word\" and \"tight-fit\". Boxes move by up to 24\u00A0px, at 931\u00A0px.");
+              "“Last word” and “Tight fit”. Boxes move by up to 24\u00A0px, at 931\u00A0px.");
 }
 
 TEST(Remedies, HaveTheFewestSideEffectsFirst) {

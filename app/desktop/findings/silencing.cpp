@@ -5,10 +5,20 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "checks/titles.h"
+
 namespace tenter::desktop::findings {
 
+namespace {
+
+QString titleOf(const std::string& check) {
+    return QString::fromStdString(checks::titleOfCheck(check));
+}
+
+}  // namespace
+
 void silence(QWidget* parent, Document& document, const std::string& check) {
-    const QString name = QString::fromStdString(check);
+    const QString name = titleOf(check);
     QInputDialog dialog(parent);
     dialog.setWindowTitle(QObject::tr("Silence check “%1”").arg(name));
     dialog.setLabelText(QObject::tr("Tenter hides all findings of the check “%1” in this project.\n"
@@ -36,10 +46,10 @@ void fillSilenceMenu(QMenu& menu, Document& document, const std::string& check) 
     menu.clear();
     QWidget* const parent = menu.parentWidget();
     if (!check.empty())
-        menu.addAction(QObject::tr("Silence check “%1”…").arg(QString::fromStdString(check)), parent,
+        menu.addAction(QObject::tr("Silence check “%1”…").arg(titleOf(check)), parent,
                        [parent, &document, check] { silence(parent, document, check); });
     for (const project::Silence& one : document.project().checking.silenced) {
-        const QString name = QString::fromStdString(one.check);
+        const QString name = titleOf(one.check);
         menu.addAction(QObject::tr("Stop silencing check “%1” (reason: %2)")
                            .arg(name, QString::fromStdString(one.reason)),
                        parent, [&document, name, silenced = one.check] {

@@ -8,7 +8,8 @@ namespace tenter::project {
 /// The differences found so far.
 class Comparison {
 public:
-    Comparison(const Project& before, const Project& after) : before_(before), after_(after) {}
+    Comparison(const Project& before, const Project& after, const TitleOfCheck& titleOfCheck)
+        : before_(before), after_(after), titleOfCheck_(titleOfCheck) {}
 
     void compareProject();
     void comparePage();
@@ -43,6 +44,7 @@ private:
 
     const Project& before_;
     const Project& after_;
+    const TitleOfCheck& titleOfCheck_;
     std::vector<Difference> found_;
 };
 

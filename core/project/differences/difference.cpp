@@ -58,24 +58,25 @@ void Comparison::compareChecks() {
             if (silence.check == check) return &silence;
         return nullptr;
     };
+    const auto titleOf = [this](const Silence& silence) { return quoted(titleOfCheck_(silence.check)); };
     const std::string list = "/checks/silenced";
     for (std::size_t i = 0; i < before_.checking.silenced.size(); ++i) {
         const Silence& silence = before_.checking.silenced[i];
         if (silenceOf(after_, silence.check) == nullptr)
             add({Difference::Kind::Removed, placeOf(list, i), "", written(silence), nullptr,
-                 "The check " + silence.check + " is no longer silenced."});
+                 "The check " + titleOf(silence) + " is no longer silenced."});
     }
     for (std::size_t i = 0; i < after_.checking.silenced.size(); ++i) {
         const Silence& silence = after_.checking.silenced[i];
         const Silence* known = silenceOf(before_, silence.check);
         if (known == nullptr) {
             add({Difference::Kind::Added, "", placeOf(list, i), nullptr, written(silence),
-                 "The check " + silence.check + " is now silenced; the reason is " + quoted(silence.reason) +
-                     "."});
+                 "The check " + titleOf(silence) + " is now silenced; the reason is " +
+                     quoted(silence.reason) + "."});
         } else {
             value(
                 placeOf(list, static_cast<std::size_t>(known - before_.checking.silenced.data())) + "/reason",
-                placeOf(list, i) + "/reason", "The reason for silencing the check " + silence.check,
+                placeOf(list, i) + "/reason", "The reason for silencing the check " + titleOf(silence),
                 known->reason, silence.reason);
         }
     }
@@ -114,8 +115,9 @@ void Comparison::compareGiven() {
           after->levelBefore ? Json(*after->levelBefore) : Json());
 }
 
-std::vector<Difference> differences(const Project& before, const Project& after) {
-    Comparison comparison(before, after);
+std::vector<Difference> differences(const Project& before, const Project& after,
+                                    const TitleOfCheck& titleOfCheck) {
+    Comparison comparison(before, after, titleOfCheck);
     comparison.compareProject();
     comparison.comparePage();
     comparison.compareFonts();

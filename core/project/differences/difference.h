@@ -1,7 +1,9 @@
 // What differs between two projects.
 #pragma once
 
+#include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "project/json_text.h"
@@ -22,12 +24,17 @@ struct Difference {
     std::string says;      ///< a sentence with the names of the window
 };
 
+/// The name of a check for people, by its name in project files. The checks know it, not the project.
+using TitleOfCheck = std::function<std::string(std::string_view)>;
+
 /// `changed`, `added`, `removed` or `moved`.
 std::string word(Difference::Kind kind);
 
 /// The differences, in the order of a project file. Values are compared, not the way in which files write
 /// them: a value that is only the default is no difference, nor is the order of keys, nor keys that start
 /// with `x-`. Cards, parts, variants, bands, page ranges and fonts are recognised when they have moved.
-std::vector<Difference> differences(const Project& before, const Project& after);
+/// Sentences name a silenced check as `titleOfCheck` returns it for the name in the file.
+std::vector<Difference> differences(const Project& before, const Project& after,
+                                    const TitleOfCheck& titleOfCheck);
 
 }  // namespace tenter::project
