@@ -78,15 +78,16 @@ private:
         sheet_.language = project_.language;
         sheet_.rightToLeft = project_.rightToLeft;
         sheet_.date = options_.date;
-        std::string classes;
+        std::vector<std::string> classes;
+        classes.reserve(variants.size());
         for (const std::size_t variant : variants)
-            classes += (classes.empty() ? "." : ", .") + project_.row().variants[variant].className;
+            classes.push_back("." + project_.row().variants[variant].className);
         sheet_.facts = {
-            {wording::say("Cards"), std::to_string(project_.row().cards.size())},
-            {wording::say("Viewport widths"), units::pxRange(project_.leastWidth, project_.mostWidth)},
+            {wording::say("Cards"), {std::to_string(project_.row().cards.size())}},
+            {wording::say("Viewport widths"), {units::pxRange(project_.leastWidth, project_.mostWidth)}},
             {variants.size() == 1 ? wording::say("Class") : wording::say("Classes"), classes},
-            {wording::say("Line breaks as in"), std::string(options_.profile->title())},
-            {wording::say("Findings"), emit::findingCounts(all_)}};
+            {wording::say("Line breaks as in"), {std::string(options_.profile->title())}},
+            {wording::say("Findings"), {emit::findingCounts(all_)}}};
     }
 
     void addVariant(std::size_t index) {

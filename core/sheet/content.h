@@ -95,13 +95,20 @@ struct Findings {
 
 using Block = std::variant<Heading, Paragraph, Table, Thumbnails, Plots, Findings>;
 
+/// A label of the cover, such as “Classes”, with its values. A value is broken only if it is wider than the
+/// column.
+struct Fact {
+    std::string label;
+    std::vector<std::string> values;
+};
+
 /// A spec sheet. Its own words are English; names come from the project.
 struct Sheet {
     std::string title;     ///< the project's name
     std::string language;  ///< of the project's names, BCP 47
     bool rightToLeft = false;
-    std::string date;                                        ///< `2026-11-29`
-    std::vector<std::pair<std::string, std::string>> facts;  ///< label and value
+    std::string date;  ///< `2026-11-29`
+    std::vector<Fact> facts;
     std::vector<Block> blocks;
 };
 

@@ -179,8 +179,14 @@ private:
         out +=
             "<time datetime=\"" + emit::html(sheet_.date) + "\">" + emit::html(sheet_.date) + "</time></p>\n";
         out += "<h1>" + named(sheet_.title) + "</h1>\n</header>\n<dl class=\"facts\">\n";
-        for (const auto& [label, value] : sheet_.facts)
-            out += "<div><dt>" + emit::html(label) + "</dt><dd>" + emit::html(value) + "</dd></div>\n";
+        for (const Fact& fact : sheet_.facts) {
+            out += "<div><dt>" + emit::html(fact.label) + "</dt><dd>";
+            for (std::size_t i = 0; i < fact.values.size(); ++i) {
+                const bool isLast = i + 1 == fact.values.size();
+                out += "<span>" + emit::html(fact.values[i]) + (isLast ? "</span>" : ",</span> ");
+            }
+            out += "</dd></div>\n";
+        }
         return out + "</dl>\n";
     }
 

@@ -16,6 +16,7 @@ h1 { grid-column: 1 / -1; margin: 8px 0 0; font-size: 44px; line-height: 1.1; fo
 .facts { display: grid; grid-template-columns: repeat(auto-fit, minmax(150px, 1fr)); gap: 16px 24px; margin: 24px 0 0; }
 .facts dt { font-size: 13px; color: var(--quiet); }
 .facts dd { margin: 2px 0 0; font-weight: 600; overflow-wrap: anywhere; }
+.facts dd span { display: inline-block; max-width: 100%; }
 h2 { display: flex; flex-wrap: wrap; align-items: baseline; gap: 4px 16px; margin: 72px 0 0; padding-top: 16px; border-top: 1px solid var(--line); font-size: 28px; line-height: 1.2; letter-spacing: -0.01em; }
 h3 { margin: 48px 0 16px; font-size: 18px; line-height: 1.3; }
 h2 small, h3 small { font-size: 15px; font-weight: 400; letter-spacing: 0; color: var(--quiet); }

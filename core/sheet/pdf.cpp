@@ -153,15 +153,38 @@ private:
             double tallest = 0;
             for (std::size_t k = i; k < std::min(sheet_.facts.size(), i + perLine); ++k) {
                 const double x = static_cast<double>(k - i) * (width + gutter);
-                const draw::TextBlock label = out_.block(sheet_.facts[k].first, look::note(), width);
-                const draw::TextBlock value =
-                    out_.block(sheet_.facts[k].second, look::body(look::text, 600), width);
+                const draw::TextBlock label = out_.block(sheet_.facts[k].label, look::note(), width);
                 out_.text("P", label, x, out_.y());
-                out_.text("P", value, x, out_.y() + label.height());
-                tallest = std::max(tallest, label.height() + value.height());
+                double height = label.height();
+                for (const draw::TextBlock& value : valuesOf(sheet_.facts[k], width)) {
+                    out_.text("P", value, x, out_.y() + height);
+                    height += value.height();
+                }
+                tallest = std::max(tallest, height);
             }
             out_.advance(tallest + 8);
         }
+    }
+
+    /// As many values on each line as fit. A value that fits on a line is not broken, such as a class at its
+    /// hyphens.
+    [[nodiscard]] std::vector<draw::TextBlock> valuesOf(const Fact& fact, double width) {
+        const draw::BlockStyle style = look::body(look::text, 600);
+        std::vector<std::string> lines;
+        lines.reserve(fact.values.size());
+        for (std::size_t i = 0; i < fact.values.size(); ++i) {
+            const std::string value = fact.values[i] + (i + 1 == fact.values.size() ? "" : ",");
+            const std::string longer = lines.empty() ? value : lines.back() + " " + value;
+            if (!lines.empty() && out_.block(longer, style, 2 * out_.width()).width() <= width)
+                lines.back() = longer;
+            else
+                lines.push_back(value);
+        }
+        std::vector<draw::TextBlock> blocks;
+        blocks.reserve(lines.size());
+        for (const std::string& line : lines)
+            blocks.push_back(out_.block(line, style, width));
+        return blocks;
     }
 
     void set(const Thumbnails& thumbnails, const Shelf& shelf, double scale) {
