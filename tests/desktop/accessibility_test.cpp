@@ -23,9 +23,10 @@ namespace {
 
 constexpr int leastTarget = 24;  // CSS px. WCAG 2.2 SC 2.5.8
 const QStringList panelNames{"Row", "Text", "Spacing", "Colour", "Words", "Pictures"};
-const QStringList dialogNames{"New row…",    "Import row from page…", "Compare with browser…",
-                              "Stylesheet…", "Page folder…",          "Pictures…",
-                              "Spec sheet…", "Design tokens…",        "Picture of this view…"};
+const QStringList dialogNames{
+    "New row…",   "Import row from page…", "Compare with browser…", "Stylesheet…",           "Page folder…",
+    "Pictures…",  "Spec sheet…",           "Design tokens…",        "Picture of this view…", "Manual",
+    "Undo list…", "Show data as table…"};
 
 bool isFocusable(const AccessibleNode& node) {
     return node.state().focusable;
@@ -128,7 +129,7 @@ private Q_SLOTS:
             count += isFocusable(node) ? 1 : 0;
             if (isFocusable(node) && node.name().isEmpty()) nameless << node.path;
         }
-        QVERIFY(count > 5);
+        QVERIFY(count > (smallDialogNames.contains(screen) ? 1 : 5));
         QVERIFY2(nameless.isEmpty(), qPrintable(nameless.join('\n')));
     }
 
@@ -146,7 +147,7 @@ private Q_SLOTS:
             if (target.width() < leastTarget || target.height() < leastTarget)
                 small << QString("%1 × %2: %3").arg(target.width()).arg(target.height()).arg(node.path);
         }
-        QVERIFY(count > 2);
+        QVERIFY(count > (smallDialogNames.contains(screen) ? 1 : 2));
         QVERIFY2(small.isEmpty(), qPrintable(small.join('\n')));
     }
 
@@ -362,7 +363,7 @@ private Q_SLOTS:
                 expect(widget, 0, metrics.height() + 4);
             }
         }
-        QVERIFY(count > 2);
+        QVERIFY(count > (smallDialogNames.contains(screen) ? 1 : 2));
         QVERIFY2(clipped.isEmpty(), qPrintable(clipped.join('\n')));
     }
 
@@ -415,6 +416,57 @@ private Q_SLOTS:
         QVERIFY(axis.interface != nullptr);
         axis.interface->valueInterface()->setCurrentValue(700);
         QCOMPARE(session().view.width(), 700.0);
+    }
+
+    // Open the worst finding, read it, apply its first remedy, copy the stylesheet.
+    void fixesAFindingThroughTheTreeAlone() {
+        const auto head = [this] {
+            for (const AccessibleNode& one : accessibleTree(window_.get()))
+                if (one.role() == QAccessible::Button && one.name().startsWith("Findings: "))
+                    return one.name();
+            return QString();
+        };
+        const auto all = session().checks.findings();
+        QCOMPARE(all.front().check, std::string("out-of-line"));
+        QVERIFY2(head().contains("warning"), qPrintable(head()));
+        QVERIFY(press(QAccessible::Button, head()));
+        const AccessibleNode list = node(QAccessible::List, "Findings");
+        QVERIFY(list.interface != nullptr);
+        QCOMPARE(list.interface->childCount(), static_cast<int>(all.size()));
+        QAccessibleInterface* const worst = list.interface->child(0);
+        QCOMPARE(worst->role(), QAccessible::ListItem);
+        QCOMPARE(worst->parent(), list.interface);
+        const QString worstText = worst->text(QAccessible::Name);
+        QVERIFY(worstText.startsWith("Warning, "));
+        QVERIFY(worst->state().collapsed && !worst->state().selected && !session().checks.chosen());
+        QAccessibleActionInterface* const actions = worst->actionInterface();
+        QVERIFY(actions != nullptr &&
+                actions->actionNames().contains(QAccessibleActionInterface::pressAction()));
+        actions->doAction(QAccessibleActionInterface::pressAction());
+        waitForJobs(*window_);
+        QCOMPARE(session().checks.chosen(), std::optional<std::size_t>(0));
+        QVERIFY(worst->state().expanded && worst->state().selected);
+        QCOMPARE(session().view.width(), session().checks.findings()[0].at);
+        // Its remedies are in its row.
+        QTRY_COMPARE(worst->childCount(), 1);
+        QAccessibleInterface* const box = worst->child(0);
+        QCOMPARE(box->parent(), worst);
+        const auto remedy = [this] {
+            return node(QAccessible::Button, "Reserve space for the longest heading in every card");
+        };
+        QTRY_VERIFY(remedy().interface != nullptr);
+        QVERIFY(remedy().path.contains("ListItem “Warning, "));
+        QVERIFY(remedy().interface->text(QAccessible::Description).contains("Adds 1 note: “Spare room”"));
+        const project::Project before = project();
+        QVERIFY(press(QAccessible::Button, remedy().name()));
+        QTRY_VERIFY(project() != before);
+        waitForJobs(*window_);
+        QTRY_VERIFY(session().checks.isFresh());
+        QVERIFY(session().checks.findings().front().check != "out-of-line");
+        QVERIFY(list.interface->child(0)->text(QAccessible::Name) != worstText);
+        QGuiApplication::clipboard()->clear();
+        QVERIFY(press(QAccessible::Button, "Copy stylesheet"));
+        QTRY_VERIFY(QGuiApplication::clipboard()->text().contains(".walks-trio {"));
     }
 
     // Solve sizes, read the result, hide its preview, apply it, copy the stylesheet.

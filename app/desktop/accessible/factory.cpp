@@ -5,6 +5,7 @@
 
 #include "accessible/axis_interface.h"
 #include "accessible/expander_interface.h"
+#include "accessible/finding_list_interface.h"
 #include "accessible/handle_interface.h"
 #include "accessible/label_interface.h"
 #include "accessible/number_field_interface.h"
@@ -12,6 +13,7 @@
 #include "accessible/table_interface.h"
 #include "controls/expander.h"
 #include "controls/segments.h"
+#include "findings/remedy_box.h"
 
 namespace tenter::desktop::accessible {
 
@@ -42,6 +44,8 @@ QAccessibleInterface* make(const QString& className, QObject* object) {
     if (auto* handle = qobject_cast<axis::Handle*>(widget)) return new HandleInterface(handle);
     if (auto* pane = qobject_cast<axis::AxisPane*>(widget)) return new AxisInterface(pane);
     if (auto* view = qobject_cast<row::RowView*>(widget)) return new RowInterface(view);
+    if (auto* list = qobject_cast<findings::List*>(widget)) return new FindingListInterface(list);
+    if (qobject_cast<findings::RemedyBox*>(widget) != nullptr) return new RemediesInterface(widget);
     if (const auto* source = dynamic_cast<controls::HasData*>(widget))
         return new TableInterface(widget, *source);
     if (qobject_cast<controls::Segments*>(widget) != nullptr)

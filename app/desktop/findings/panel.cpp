@@ -68,7 +68,7 @@ Panel::Panel(Session& session, QWidget* parent)
       counts_(new QLabel(this)),
       body_(new QWidget(this)),
       filter_(new controls::Segments(body_)),
-      list_(new QListView(body_)),
+      list_(new List(body_)),
       delegate_(new Delegate(*model_, list_)),
       remedies_(new RowRemedies(session, *model_, *list_, *delegate_, this)),
       empty_(new QLabel(body_)),

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QLabel>
-#include <QListView>
 #include <QMenu>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -11,6 +10,7 @@
 
 #include "controls/segments.h"
 #include "findings/delegate.h"
+#include "findings/list.h"
 #include "findings/model.h"
 #include "findings/row_remedies.h"
 
@@ -56,7 +56,7 @@ private:
     QLabel* counts_;
     QWidget* body_;
     controls::Segments* filter_;
-    QListView* list_;
+    List* list_;
     Delegate* delegate_;
     RowRemedies* remedies_;
     QLabel* empty_;
