@@ -67,12 +67,18 @@ LITERALS = {
     " upper ": "a key of a handle",
     " lower ": "a key of a handle",
     "all variants": "a key of a handle",
+    "ReadAll": "a method on the bus",
+    "SettingChanged": "a signal on the bus",
+    "HighContrast": "the name of a theme",
+    "Inverse": "the end of the name of a theme",
+    "no session bus": "the name of a connection",
     "rem": "a unit",
     "px": "a unit",
     '{\\"widths\\": [': "JSON",
 }
 # Of these calls no argument is a text.
-TECHNICAL = {"QRegularExpression", "inherits", "setObjectName", "property", "setProperty", "findChild", "qgetenv"}
+TECHNICAL = {"QRegularExpression", "inherits", "setObjectName", "property", "setProperty", "findChild", "qgetenv",
+             "qEnvironmentVariable", "qEnvironmentVariableIsSet"}
 # In these, every word is one.
 SHOWN = {
     "setText", "setToolTip", "setAccessibleName", "setAccessibleDescription", "setWhatsThis", "showMessage", "message",

@@ -6,6 +6,7 @@
 #include "controls/inks.h"
 #include "row/ink.h"
 #include "window/style.h"
+#include "window/system_colours.h"
 
 namespace tenter::desktop::window {
 
@@ -44,11 +45,21 @@ QPalette made(const Colours& c) {
     return palette;
 }
 
-/// True if the person has chosen black and white in the system: 21 : 1, with some tolerance.
-bool systemHasHighContrast() {
+/// True for black and white: 21 : 1, with some tolerance.
+bool hasHighContrast(const QPalette& palette) {
     constexpr double least = 20;
-    const QPalette palette = QGuiApplication::palette();
     return row::contrast(palette.color(QPalette::Window), palette.color(QPalette::WindowText)) >= least;
+}
+
+/// The palette of the desktop, where Qt knows it.
+const QPalette& systemPalette() {
+    // Once: later it is that of this program.
+    static const QPalette palette = QGuiApplication::palette();
+    return palette;
+}
+
+void followSystem() {
+    QApplication::setPalette(paletteFor(systemColours(sessionBus()), systemPalette()));
 }
 
 }  // namespace
@@ -73,15 +84,24 @@ QPalette contrastDarkPalette() {
                  0xffffffff, 0xffffff00, 0xff000000, 0xffffffff, 0xff000000});
 }
 
+QPalette paletteFor(const SystemColours& colours, const QPalette& system) {
+    const bool dark = colours.dark.value_or(controls::isDark(system));
+    if (colours.highContrast.value_or(false) || hasHighContrast(system))
+        return dark ? contrastDarkPalette() : contrastLightPalette();
+    return dark ? darkPalette() : lightPalette();
+}
+
 void useTheme(const QString& wanted) {
-    const bool dark =
-        wanted.isEmpty() ? controls::isDark(QGuiApplication::palette()) : wanted.endsWith("dark");
-    const bool contrast = wanted.isEmpty() ? systemHasHighContrast() : wanted.startsWith("contrast");
+    // Before the style is set, which has a palette of its own.
+    systemPalette();
     QApplication::setStyle(new Style);
-    if (contrast)
-        QApplication::setPalette(dark ? contrastDarkPalette() : contrastLightPalette());
-    else
-        QApplication::setPalette(dark ? darkPalette() : lightPalette());
+    if (wanted.isEmpty()) {
+        followSystem();
+        new ColourWatch(sessionBus(), followSystem, qApp);
+        return;
+    }
+    QApplication::setPalette(
+        paletteFor({wanted.endsWith("dark"), wanted.startsWith("contrast")}, lightPalette()));
 }
 
 }  // namespace tenter::desktop::window
