@@ -2445,6 +2445,14 @@ Grund (wird im Projekt gespeichert, für alle, die später daran arbeiten):</tra
         <translation>Eingabe</translation>
     </message>
     <message>
+        <source>Go to the remedies of the finding</source>
+        <translation>Zu den Abhilfen des Befunds gehen</translation>
+    </message>
+    <message>
+        <source>Go to the row</source>
+        <translation>Zur Reihe gehen</translation>
+    </message>
+    <message>
         <source>Go to the width where the finding is worst, and mark its part</source>
         <translation>Zur Breite gehen, bei der der Befund am schwersten ist, und seinen Teil markieren</translation>
     </message>

@@ -177,6 +177,29 @@ private Q_SLOTS:
         QVERIFY(panel_->remedies().box() != nullptr);
     }
 
+    // From the next finding, Tab goes to its remedies; the width keys still work, and Escape goes to the row.
+    void areReachedByKeyFromTheNextFinding() {
+        auto* row = window_->findChild<row::RowView*>();
+        row->setFocus();
+        QTest::keyClick(row, Qt::Key_F8);
+        QVERIFY(list_->hasFocus());
+        QCOMPARE(list_->currentIndex().row(), 0);
+        waitForRemedies();
+        const double width = session().view.width();
+        QTest::keyClick(list_, Qt::Key_Right);
+        QCOMPARE(session().view.width(), width + 1);
+        QTest::keyClick(list_, Qt::Key_F8);
+        QCOMPARE(list_->currentIndex().row(), 1);
+        QTest::keyClick(list_, Qt::Key_F8, Qt::ShiftModifier);
+        QCOMPARE(list_->currentIndex().row(), 0);
+        waitForRemedies();
+        QVERIFY(!buttons().empty());
+        QTest::keyClick(list_, Qt::Key_Tab);
+        QVERIFY(buttons().front()->hasFocus());
+        QTest::keyClick(buttons().front(), Qt::Key_Escape);
+        QVERIFY(row->hasFocus());
+    }
+
     // At 1280 × 800 the remedies of a long finding are below the fold.
     void areReachedByKeyAndByWheel() {
         click(rowOf("out-of-line"));

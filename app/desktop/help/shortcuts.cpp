@@ -61,7 +61,9 @@ std::vector<ShortcutGroup> keysOfParts() {
           {QObject::tr("Home, End"), QObject::tr("Smallest, largest width")}}},
         {QObject::tr("In the findings"),
          {{QObject::tr("Enter"),
-           QObject::tr("Go to the width where the finding is worst, and mark its part")}}}};
+           QObject::tr("Go to the width where the finding is worst, and mark its part")},
+          {QObject::tr("Tab"), QObject::tr("Go to the remedies of the finding")},
+          {QObject::tr("Escape"), QObject::tr("Go to the row")}}}};
 }
 
 }  // namespace

@@ -317,6 +317,8 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
         button->click();
     else if (event->key() == Qt::Key_Escape && session_.shown.proposal() != nullptr)
         session_.shown.propose(nullptr);
+    else if (event->key() == Qt::Key_Escape && findings_->isAncestorOf(focusWidget()))
+        row_->setFocus(Qt::OtherFocusReason);
     else if (!session_.document.hasProject() || !navigation_->handleWidthKey(*event))
         QMainWindow::keyPressEvent(event);
 }

@@ -19,7 +19,11 @@ void Navigation::goToWrap(int direction) {
 }
 
 void Navigation::goToFinding(int direction) {
-    if (findings_.go(direction)) return;
+    if (findings_.go(direction)) {
+        // The next Tab goes to the remedies of the finding. The width keys work from the list, too.
+        findings_.setFocus(Qt::ShortcutFocusReason);
+        return;
+    }
     if (checks_.findings().empty())
         note_.showMessage(QObject::tr("There are no findings"));
     else
