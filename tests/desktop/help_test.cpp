@@ -7,6 +7,7 @@
 #include "help/libraries.h"
 #include "help/manual.h"
 #include "help/manual_window.h"
+#include "language/language.h"
 #include "panels/setting_help.h"
 
 namespace tenter::desktop {
@@ -94,6 +95,45 @@ private Q_SLOTS:
             QVERIFY2(chapter.startsWith("## " + title), qPrintable(title));
             QVERIFY2(text.contains(chapter.trimmed()), qPrintable(title));
         }
+    }
+
+    // The German chapters have the same steps, pictures, keys, names of files and terms as the README, and
+    // name the labels as the German window has them.
+    void hasItsChaptersInGerman() {
+        language::use("de");
+        const auto restore = qScopeGuard([] { language::use("en"); });
+        const QString german = help::manualText({}, {}).section("\n## " + QObject::tr("Settings"), 0, 0);
+        language::use("en");
+        const QString english = help::readmeChapter("A first session") + help::readmeChapter("Terms");
+        const auto all = [](const QString& text, const char* pattern) {
+            QStringList found;
+            auto matches = QRegularExpression(pattern, QRegularExpression::MultilineOption).globalMatch(text);
+            while (matches.hasNext())
+                found << matches.next().captured(1);
+            found.sort();
+            return found;
+        };
+        QString keys = english;
+        keys.replace("Ctrl", "Strg").replace("Shift", "Umschalt").replace("`Enter`", "`Eingabe`");
+        QCOMPARE(all(german, "`([^`]*)`"), all(keys, "`([^`]*)`"));
+        QCOMPARE(all(german, "\\]\\(([^)]*)\\)"), all(english, "\\]\\(([^)]*)\\)"));
+        QCOMPARE(all(german, "^(\\d\\. )"), all(english, "^(\\d\\. )"));
+        QCOMPARE(all(german, "^(\\|)"), all(english, "^(\\|)"));
+        QFile catalogue(TENTER_SOURCE_DIR "/resources/translations/tenter_de.ts");
+        QVERIFY(catalogue.open(QIODevice::ReadOnly));
+        const QString texts = QString::fromUtf8(catalogue.readAll()).remove("&amp;");
+        QStringList unknown;
+        int count = 0;
+        QString plain = german;
+        // Strong is not a label.
+        plain.remove(QRegularExpression("\\*\\*[^*]*\\*\\*")).replace(QRegularExpression("\\s+"), " ");
+        for (const QString& labels : all(plain, "\\*([^*]+)\\*"))
+            for (const QString& label : labels.split(" › ")) {
+                ++count;
+                if (!texts.contains("<translation>" + label + "<")) unknown << label;
+            }
+        QVERIFY(count > 20);
+        QVERIFY2(unknown.isEmpty(), qPrintable(unknown.join('\n')));
     }
 
     void opensAtTheSettingThatHasTheFocus() {

@@ -23,6 +23,23 @@ QString escaped(QString text) {
     return text;
 }
 
+/// The text of a resource; empty if there is no such file.
+QString textOf(const QString& name) {
+    loadResources();
+    QFile file(folder + name);
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+}
+
+/// “A first session” and “Terms” in the language of the window, or those of README.md with a note.
+QString firstChapters() {
+    const QString original = readmeChapter("A first session") + '\n' + readmeChapter("Terms");
+    if (language::current() == "en") return original;
+    const QString translated = textOf("manual_" + language::current() + ".md");
+    if (!translated.isEmpty()) return translated;
+    return escaped(QObject::tr("The chapters “A first session” and “Terms” are in English.")) + "\n\n" +
+           original;
+}
+
 /// The text for What’s this without its first line, which is the title.
 QString helpText(const QString& whatsThis) {
     const QString plain = QTextDocumentFragment::fromHtml(whatsThis).toPlainText();
@@ -32,10 +49,7 @@ QString helpText(const QString& whatsThis) {
 }  // namespace
 
 QString readmeChapter(const QString& title) {
-    loadResources();
-    QFile file(folder + "README.md");
-    if (!file.open(QIODevice::ReadOnly)) return {};
-    const QString all = '\n' + QString::fromUtf8(file.readAll());
+    const QString all = '\n' + textOf("README.md");
     const qsizetype from = all.indexOf("\n## " + title + '\n');
     if (from < 0) return {};
     return all.mid(from + 1, all.indexOf("\n## ", from + 1) - from - 1) + '\n';
@@ -43,13 +57,7 @@ QString readmeChapter(const QString& title) {
 
 QString manualText(const std::vector<panels::SidePanel::Topic>& topics,
                    const std::vector<ShortcutGroup>& shortcuts) {
-    // The chapters from the README have no translation.
-    QString text =
-        language::current() == "en"
-            ? QString()
-            : escaped(QObject::tr("The chapters “A first session” and “Terms” are in English.")) + "\n\n";
-    text += readmeChapter("A first session") + '\n' + readmeChapter("Terms") + "\n## " +
-            escaped(QObject::tr("Settings")) + "\n\n";
+    QString text = firstChapters() + "\n## " + escaped(QObject::tr("Settings")) + "\n\n";
     for (const panels::SidePanel::Topic& topic : topics)
         text += "### " + escaped(topic.title) + "\n\n" + helpText(topic.help) + "\n\n";
     text += "## " + escaped(QObject::tr("Keyboard shortcuts")) + "\n\n";

@@ -1,4 +1,4 @@
-// The text of the manual: chapters of README.md, help on every setting, all keys.
+// The text of the manual: chapters of README.md or their translation, help on every setting, all keys.
 #pragma once
 
 #include <QString>
