@@ -8,6 +8,7 @@
 #include <QtTest>
 
 #include "axis/disclosure.h"
+#include "axis/plot.h"
 #include "axis/size_plot.h"
 #include "controls/segments.h"
 #include "showing.h"
@@ -110,6 +111,24 @@ private Q_SLOTS:
         QVERIFY(row().height() > pane->height());
         toggleLane("Font size");
         QTRY_COMPARE(pane->height(), before);
+    }
+
+    // Each plot has the height of its axis, also beside plots with a larger share.
+    void noPlotIsSquashed() {
+        start("shore-walks");
+        auto* pane = window_->findChild<axis::AxisPane*>();
+        for (const QString lane : {"Font size", "Measure", "Card height", "Picture size"})
+            toggleLane(lane);
+        QTest::qWait(50);
+        int count = 0;
+        for (const auto* plot : pane->findChildren<axis::Plot*>()) {
+            if (!plot->isVisible()) continue;
+            ++count;
+            QVERIFY2(plot->height() >= 55,
+                     qPrintable(plot->accessibleName() + ": " + QString::number(plot->height())));
+            QVERIFY(plot->geometry().bottom() <= pane->height());
+        }
+        QCOMPARE(count, 4);
     }
 
     void keepsTheArrangementForTheNextStart() {

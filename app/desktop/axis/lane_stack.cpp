@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "axis/disclosure.h"
 #include "controls/text_scale.h"
@@ -13,11 +14,16 @@ namespace {
 
 constexpr int nameHeight = 28;  // px at the top of a lane in which its name is centred
 constexpr int closedHeight = 24;
-constexpr int leastPlotHeight = 56;
+constexpr int plotNeeds = 56;
 constexpr int veryTallWindow = 1240;
 // The comfortable height of a plot with a share of 1, px.
-constexpr double shortPlot = 160;
-constexpr double tallPlot = 220;
+constexpr int shortPlot = 160;
+constexpr int tallPlot = 220;
+
+/// Below this height the axis of a plot has no room for two labels, px.
+int leastPlotHeight() {
+    return controls::scaled(plotNeeds);
+}
 
 }  // namespace
 
@@ -118,8 +124,8 @@ int LaneStack::comfortableHeight(bool tall) const {
     int height = arrangeClosed(std::nullopt);
     for (const Lane& lane : lanes_) {
         if (!lane.isOpen()) continue;
-        const double plot = lane.share * (tall ? tallPlot : shortPlot);
-        height += lane.height > 0 ? lane.height : std::max(leastPlotHeight, static_cast<int>(plot));
+        const double plot = lane.share * controls::scaled(tall ? tallPlot : shortPlot);
+        height += lane.height > 0 ? lane.height : std::max(leastPlotHeight(), static_cast<int>(plot));
     }
     return height;
 }
@@ -127,7 +133,7 @@ int LaneStack::comfortableHeight(bool tall) const {
 int LaneStack::minimumHeight() const {
     int height = arrangeClosed(std::nullopt);
     for (const Lane& lane : lanes_)
-        if (lane.isOpen()) height += lane.height > 0 ? lane.height : leastPlotHeight;
+        if (lane.isOpen()) height += lane.height > 0 ? lane.height : leastPlotHeight();
     return height;
 }
 
@@ -154,22 +160,38 @@ int LaneStack::arrangeClosed(std::optional<int> y) const {
     return rows * controls::scaled(closedHeight);
 }
 
-int LaneStack::arrange(int top) {
-    int fixed = top + arrangeClosed(std::nullopt);
-    double shares = 0;
+std::map<const LaneStack::Lane*, int> LaneStack::plotHeights(int top) const {
+    int rest = pane_.height() - top - arrangeClosed(std::nullopt);
+    std::vector<const Lane*> plots;
     for (const Lane& lane : lanes_) {
         if (!lane.isOpen()) continue;
         if (lane.height > 0)
-            fixed += lane.height;
+            rest -= lane.height;
         else
-            shares += lane.share;
+            plots.push_back(&lane);
     }
-    const int rest = std::max(0, pane_.height() - fixed);
+    // A plot with a small share would be squashed by its neighbours, so the smallest share comes first.
+    std::ranges::stable_sort(plots, {}, &Lane::share);
+    double shares = 0;
+    for (const Lane* plot : plots)
+        shares += plot->share;
+    std::map<const Lane*, int> heights;
+    for (const Lane* plot : plots) {
+        const int least = std::min(leastPlotHeight(), rest / static_cast<int>(plots.size() - heights.size()));
+        const int height = std::max({0, least, static_cast<int>(std::floor(rest * plot->share / shares))});
+        heights[plot] = height;
+        rest -= height;
+        shares -= plot->share;
+    }
+    return heights;
+}
+
+int LaneStack::arrange(int top) {
+    const std::map<const Lane*, int> rooms = plotHeights(top);
     int y = top;
     for (const Lane& lane : lanes_) {
         if (!lane.isOpen()) continue;
-        const int room =
-            lane.height > 0 ? lane.height : static_cast<int>(std::floor(rest * lane.share / shares));
+        const int room = lane.height > 0 ? lane.height : rooms.at(&lane);
         lane.content->setGeometry(0, y + 1, pane_.width(), std::max(1, room - 1));
         const QSize name = lane.disclosure->sizeHint();
         lane.disclosure->setGeometry(

@@ -5,6 +5,7 @@
 #include <QKeySequence>
 #include <QObject>
 #include <QPainter>
+#include <map>
 #include <optional>
 
 #include "controls/data_table.h"
@@ -87,6 +88,9 @@ private:
     /// Arranges the names of closed lanes in rows from `y` downwards, or only computes if `y` is empty.
     /// Returns the height of the rows.
     int arrangeClosed(std::optional<int> y) const;
+    /// The heights of the open plots if all lanes begin at `top`: by their shares, but at least what a plot
+    /// needs, if the pane has room.
+    [[nodiscard]] std::map<const Lane*, int> plotHeights(int top) const;
 
     QWidget& pane_;
     QList<Lane> lanes_;

@@ -180,7 +180,10 @@ void Plot::fillSeries() {
             points.reserve(piece.size());
             for (const QPointF& point : piece)
                 points.append({scale_.x(point.x()), point.y()});
-            if (series->pen() != line.pen) series->setPen(line.pen);
+            // A cosmetic pen counts px of the device.
+            QPen pen = line.pen;
+            pen.setWidthF(pen.widthF() * devicePixelRatioF());
+            if (series->pen() != pen) series->setPen(pen);
             series->replace(points);
             if (!series->isVisible()) series->setVisible(true);
         }
@@ -266,6 +269,7 @@ void Plot::drawLabels(QPainter& painter) {
 void Plot::paintEvent(QPaintEvent* event) {
     const double ratio = devicePixelRatioF();
     const QSize size = viewport()->size();
+    if (drawn_.devicePixelRatio() != ratio) fillSeries();
     if (stale_ || drawn_.size() != size * ratio || drawn_.devicePixelRatio() != ratio) {
         drawn_ = QImage(size * ratio, QImage::Format_RGB32);
         drawn_.setDevicePixelRatio(ratio);

@@ -8,6 +8,7 @@ namespace tenter::desktop::window {
 namespace {
 
 constexpr double findingsShare = 0.6;  // of the height beside the row, for the drawer when it opens
+constexpr double findingsShareBelowAnswer = 0.4;
 
 const QString acrossKey = "arrangement/across";
 const QString axisKey = "arrangement/axisHeight";
@@ -43,9 +44,12 @@ WorkArea::WorkArea(row::RowView& row, axis::AxisPane& axis, panels::SidePanel& s
     setStretchFactor(1, 0);
     connect(&axis_, &axis::AxisPane::lanesChanged, this, &WorkArea::fitAxis);
     connect(&findings_, &findings::Panel::opened, this, &WorkArea::fitFindings);
-    // A short window has room for the settings or the findings.
+    // A short window has room for the settings or the findings, a taller one for both.
     connect(&side_, &panels::SidePanel::roomNeeded, this, [this] {
-        if (window()->height() < axis::LaneStack::tallWindow) findings_.setOpen(false);
+        if (window()->height() < axis::LaneStack::tallWindow) return findings_.setOpen(false);
+        const int most = static_cast<int>(right_->height() * findingsShareBelowAnswer);
+        if (findings_.isOpen() && findings_.height() > most)
+            right_->setSizes({right_->height() - most, most});
     });
 }
 
