@@ -2,11 +2,15 @@
 // left.
 #include "language/language.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QMenuBar>
+#include <QScrollBar>
+#include <QStyleOptionComboBox>
 #include <QTranslator>
 
+#include "axis/data_dialog.h"
 #include "compare/compare_dialog.h"
 #include "controls/number_field.h"
 #include "document/wording.h"
@@ -18,12 +22,16 @@
 #include "export/tokens_dialog.h"
 #include "findings/caution.h"
 #include "help/about_dialog.h"
+#include "help/manual.h"
+#include "help/manual_window.h"
 #include "help/shortcut_dialog.h"
 #include "new_row/look_tile.h"
 #include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
 #include "panels/pictures_panel.h"
 #include "showing.h"
+#include "start_page/project_tile.h"
+#include "window/undo_list.h"
 
 namespace tenter::desktop {
 
@@ -112,6 +120,32 @@ bool isCut(const QTabBar& tabs) {
 bool isCut(const QScrollArea& area) {
     return area.horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff && area.widget() != nullptr &&
            area.widget()->width() > area.viewport()->width();
+}
+
+/// Choices whose text is not shown whole: in the field, or in its list.
+QStringList cutChoices(QComboBox& choices) {
+    QStyleOptionComboBox option;
+    option.initFrom(&choices);
+    option.editable = choices.isEditable();
+    const QRect field =
+        choices.style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, &choices);
+    QStringList cut;
+    // What is typed scrolls.
+    const QString current = choices.isEditable() ? QString() : choices.currentText();
+    if (choices.fontMetrics().horizontalAdvance(current) > field.width())
+        cut << QStringLiteral("choice “%1” (%2 of %3)")
+                   .arg(current)
+                   .arg(field.width())
+                   .arg(choices.fontMetrics().horizontalAdvance(current));
+    choices.showPopup();
+    QTest::qWait(20);
+    if (choices.view()->sizeHintForColumn(0) > choices.view()->viewport()->width())
+        cut << QStringLiteral("choices of “%1” (%2 of %3)")
+                   .arg(choices.accessibleName())
+                   .arg(choices.view()->viewport()->width())
+                   .arg(choices.view()->sizeHintForColumn(0));
+    choices.hidePopup();
+    return cut;
 }
 
 /// Everything in `top` whose text is not shown whole.
@@ -234,11 +268,18 @@ private Q_SLOTS:
         const auto window = shownWindow(sample);
         auto& side = *window->findChild<panels::SidePanel*>();
         QStringList cut;
+        int choicesSeen = 0;
         QSet<QString> untranslated;
         QStringList names{QString::fromStdString(window->session.document.project().name)};
         for (const project::Variant& variant : window->session.document.project().row().variants)
             names << variantTitle(variant);
         const auto look = [&](const QString& screen, const QWidget& top) {
+            for (auto* choices : top.findChildren<QComboBox*>()) {
+                if (!choices->isVisible()) continue;
+                ++choicesSeen;
+                for (const QString& one : cutChoices(*choices))
+                    cut << screen + ": " + one;
+            }
             // Some texts come with a timer, and then the layout follows.
             QTest::qWait(80);
             [[maybe_unused]] const bool settles = QTest::qWaitFor([&] { return cutIn(top).isEmpty(); }, 3000);
@@ -277,6 +318,28 @@ private Q_SLOTS:
                "shortcuts");
         lookAt(new_row::NewRowDialog(nullptr), "new row");
         lookAt(page_import::ImportDialog(session.document, nullptr), "import");
+        window->findChild<axis::AxisPane*>()->dataAction()->trigger();
+        look("data as table", *window->findChild<axis::DataDialog*>());
+        window::showUndoList(session.document.undoStack(), window.get());
+        look("undo list", *window->findChild<QDialog*>("undoList"));
+        help::ManualWindow manual(nullptr);
+        manual.setText(help::manualText(side.topics(), help::shortcutsOf(*window->findChild<QMenuBar*>())));
+        manual.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&manual));
+        look("manual", manual);
+        QCOMPARE(manual.page().horizontalScrollBar()->maximum(), 0);
+        // The window without a project shows the start page, with samples and without.
+        TestWindow bare;
+        bare.resize(1280, 800);
+        bare.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&bare));
+        QTRY_VERIFY(!bare.findChildren<start_page::ProjectTile*>().isEmpty());
+        for (const auto* tile : bare.findChildren<start_page::ProjectTile*>())
+            // The name and the words of a project are its own.
+            names << tile->text() << tile->toolTip();
+        QVERIFY(names.filter("vårîånts").size() > 2);
+        look("start page", bare);
+        QVERIFY2(choicesSeen > 20, qPrintable(QString::number(choicesSeen)));
         QCoreApplication::removeTranslator(&longer);
         QVERIFY2(cut.isEmpty(), qPrintable("cut:\n" + cut.join('\n')));
         QVERIFY2(untranslated.isEmpty(),

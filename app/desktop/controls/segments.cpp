@@ -112,7 +112,7 @@ void Segments::setTexts(const QStringList& texts, const QStringList& names) {
                                   QSizePolicy::Fixed);
             button->installEventFilter(this);
             group_.addButton(button, i);
-            static_cast<QHBoxLayout*>(layout())->addWidget(button, filling_ ? 1 : 0);
+            static_cast<QHBoxLayout*>(layout())->addWidget(button);
         }
         texts_ = texts;
         markFirst();

@@ -1,14 +1,31 @@
 #include "new_row/picture_list.h"
 
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QSettings>
 #include <QStandardPaths>
 
 #include "controls/inks.h"
 #include "document/place_picture.h"
 
 namespace tenter::desktop::new_row {
+
+namespace {
+
+const QString folderKey = "newRow/pictures";
+
+/// The folder from which pictures were chosen last, or that of the system for pictures. A folder that does
+/// not exist would become a file name in the dialog.
+QString folderOfPictures() {
+    for (const QString& folder : {QSettings().value(folderKey).toString(),
+                                  QStandardPaths::writableLocation(QStandardPaths::PicturesLocation)})
+        if (!folder.isEmpty() && QFileInfo(folder).isDir()) return folder;
+    return QDir::homePath();
+}
+
+}  // namespace
 
 PictureList::PictureList(QWidget* parent)
     : QWidget(parent),
@@ -36,13 +53,13 @@ PictureList::PictureList(QWidget* parent)
 }
 
 void PictureList::choose() {
-    const QString start = files_.isEmpty()
-                              ? QStandardPaths::writableLocation(QStandardPaths::PicturesLocation)
-                              : QFileInfo(files_.first()).path();
+    const QString start = files_.isEmpty() ? folderOfPictures() : QFileInfo(files_.first()).absolutePath();
     const QStringList files =
         QFileDialog::getOpenFileNames(this, QObject::tr("Choose pictures"), start,
                                       QObject::tr("Pictures (*.png *.jpg *.jpeg *.webp);;All files (*)"));
-    if (!files.isEmpty()) add(files);
+    if (files.isEmpty()) return;
+    QSettings().setValue(folderKey, QFileInfo(files.first()).absolutePath());
+    add(files);
 }
 
 void PictureList::add(const QStringList& files) {

@@ -1,5 +1,6 @@
 #include "start_page/project_tile.h"
 
+#include <QGuiApplication>
 #include <QKeyEvent>
 #include <QPainter>
 #include <cmath>
@@ -20,7 +21,9 @@ ProjectTile::ProjectTile(const QString& title, const QString& description, QWidg
     setText(title);
     setAccessibleName(title);
     setAccessibleDescription(description);
-    setToolTip(title + '\n' + description);
+    // A title in a language of the other direction does not turn the description.
+    const QChar mark(QGuiApplication::isRightToLeft() ? 0x200F : 0x200E);
+    setToolTip(mark + title + '\n' + mark + description);
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_Hover);
     setFixedSize(sizeHint());

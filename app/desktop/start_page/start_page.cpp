@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "controls/inks.h"
 #include "controls/text_scale.h"
@@ -31,7 +32,14 @@ QLabel* heading(const QString& text, QWidget* parent) {
 class AccentButton : public QPushButton {
 public:
     using QPushButton::QPushButton;
-    [[nodiscard]] QSize sizeHint() const override { return {136, 40}; }
+    [[nodiscard]] QSize sizeHint() const override {
+        constexpr int leastWidth = 136;
+        const int side = controls::scaled(16);
+        const QString words = QString(text()).remove('&');
+        return {std::max(leastWidth, fontMetrics().horizontalAdvance(words) + 2 * side),
+                controls::scaled(40)};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
     void paintEvent(QPaintEvent*) override {
