@@ -27,6 +27,8 @@ const QStringList dialogNames{
     "New row…",   "Import row from page…", "Compare with browser…", "Stylesheet…",           "Page folder…",
     "Pictures…",  "Spec sheet…",           "Design tokens…",        "Picture of this view…", "Manual",
     "Undo list…", "Show data as table…"};
+// They have few controls.
+const QStringList smallDialogNames{"Manual", "Undo list…", "Show data as table…"};
 
 bool isFocusable(const AccessibleNode& node) {
     return node.state().focusable;
