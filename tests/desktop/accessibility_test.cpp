@@ -431,7 +431,12 @@ private Q_SLOTS:
         const auto all = session().checks.findings();
         QCOMPARE(all.front().check, std::string("out-of-line"));
         QVERIFY2(head().contains("warning"), qPrintable(head()));
-        QVERIFY(press(QAccessible::Button, head()));
+        // Close the drawer, and open it.
+        for (const bool open : {false, true}) {
+            QVERIFY(press(QAccessible::Button, head()));
+            QCOMPARE(static_cast<bool>(node(QAccessible::Button, head()).state().expanded), open);
+            QCOMPARE(node(QAccessible::List, "Findings").interface != nullptr, open);
+        }
         const AccessibleNode list = node(QAccessible::List, "Findings");
         QVERIFY(list.interface != nullptr);
         QCOMPARE(list.interface->childCount(), static_cast<int>(all.size()));

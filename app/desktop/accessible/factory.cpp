@@ -37,9 +37,8 @@ QAccessibleInterface* make(const QString& className, QObject* object) {
     nameInnerWidget(*widget, className);
     if (auto* field = qobject_cast<controls::NumberField*>(widget)) return new NumberFieldInterface(field);
     if (auto* field = qobject_cast<QLineEdit*>(widget)) return new LineEditInterface(field);
-    if (auto* label = qobject_cast<QLabel*>(widget);
-        label != nullptr && label->buddy() == nullptr && !label->accessibleName().isEmpty())
-        return new LabelInterface(label);
+    // Every label: it gets its name later than its text, with which a screen reader that runs asks for it.
+    if (auto* label = qobject_cast<QLabel*>(widget)) return new LabelInterface(label);
     if (controls::isExpander(*widget)) return new ExpanderInterface(static_cast<QAbstractButton*>(widget));
     if (auto* handle = qobject_cast<axis::Handle*>(widget)) return new HandleInterface(handle);
     if (auto* pane = qobject_cast<axis::AxisPane*>(widget)) return new AxisInterface(pane);

@@ -17,8 +17,8 @@ constexpr int leastNameHeight = 24;  // px. WCAG 2.2 SC 2.5.8
 
 Disclosure::Disclosure(const QString& name, const QString& subtitle, QWidget* parent)
     : QAbstractButton(parent), subtitle_(subtitle) {
-    setText(name);
     controls::markAsExpander(*this);
+    setText(name);
     setChecked(true);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(subtitle.isEmpty() ? name : name + ", " + subtitle);

@@ -8,9 +8,10 @@
 namespace tenter::desktop::controls {
 
 /// Makes screen readers read `button` as one that is expanded while it is checked, and collapsed otherwise.
+/// Call it before the button has a text: with the text, a screen reader that runs asks what the button is.
 inline void markAsExpander(QAbstractButton& button) {
-    button.setCheckable(true);
     button.setProperty("tenterExpander", true);
+    button.setCheckable(true);
 }
 
 /// True for a button that was marked.

@@ -20,6 +20,8 @@ FileList::FileList(const QString& contentTitle, QWidget* parent)
     setSelectionMode(QAbstractItemView::SingleSelection);
     setAccessibleName(QObject::tr("Files"));
     setHeaderLabels({QObject::tr("File"), contentTitle_, QObject::tr("Size"), QObject::tr("State")});
+    for (const int number : {1, 2})
+        headerItem()->setTextAlignment(number, Qt::AlignRight | Qt::AlignVCenter);
     header()->setSectionsMovable(false);
     header()->setStretchLastSection(false);
     header()->setSectionResizeMode(QHeaderView::ResizeToContents);

@@ -58,7 +58,7 @@ PictureDialog::PictureDialog(Session& session, QWidget* parent)
           {"picture", QObject::tr("Export picture of this view"), QObject::tr("Write picture"),
            QObject::tr(
                "Writes the row at the current viewport width as a picture, as a browser would draw it."),
-           QObject::tr("Size"), Destination::Kind::File, QObject::tr("Pictures (*.png *.svg)")},
+           QObject::tr("Pixels"), Destination::Kind::File, QObject::tr("Pictures (*.png *.svg)")},
           parent),
       form_(new controls::Segments(this)) {
     form_->setTexts({QObject::tr("PNG, 1×"), QObject::tr("PNG, 2×"), QObject::tr("SVG")},

@@ -82,8 +82,8 @@ Panel::Panel(Session& session, QWidget* parent)
     bar_->installEventFilter(this);
     auto* head = new QHBoxLayout(bar_);
     head->setContentsMargins(8, 0, 24, 0);
-    head_->setText(QObject::tr("Findings"));
     controls::markAsExpander(*head_);
+    head_->setText(QObject::tr("Findings"));
     head_->setAutoRaise(true);
     head_->setIconSize({12, 12});
     head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);

@@ -15,6 +15,7 @@ namespace tenter::desktop::window {
 namespace {
 
 constexpr int controlHeight = 28;
+constexpr int tableMargin = 8;  // beside the text of a cell
 
 void drawBox(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& edge,
              double weight = 1) {
@@ -341,6 +342,13 @@ QRect Style::subElementRect(SubElement element, const QStyleOption* option, cons
 
 int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
     switch (metric) {
+        // Columns of numbers and words stay apart.
+        case PM_HeaderMargin:
+            return tableMargin;
+        case PM_FocusFrameHMargin:
+            if (widget != nullptr && (widget->inherits("QTreeView") || widget->inherits("QTableView")))
+                return tableMargin - 1;
+            return QProxyStyle::pixelMetric(metric, option, widget);
         case PM_ScrollBarExtent:
             return 12;
         case PM_SplitterWidth:
