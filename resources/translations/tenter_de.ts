@@ -6052,6 +6052,11 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
         <comment>after a field: Variant with 3 columns</comment>
         <translation>Spalten</translation>
     </message>
+    <message>
+        <source>none</source>
+        <comment>no limit</comment>
+        <translation>ohne</translation>
+    </message>
 </context>
 <context>
     <name>SettingSearch</name>

@@ -1,4 +1,5 @@
 // The menu Help: every setting is explained, every key is listed, and the manual is the README's own text.
+#include <QAbstractTextDocumentLayout>
 #include <QTextBlock>
 #include <QtTest>
 #include <set>
@@ -159,6 +160,18 @@ private Q_SLOTS:
         for (const QString& chapter : {QString("A first session"), QString("Terms"), QString("Settings"),
                                        QString("Keyboard shortcuts")})
             QVERIFY2(headings.contains(chapter), qPrintable(headings.join('\n')));
+        // A picture has no empty space below it.
+        for (QTextBlock block = page.document()->begin(); block.isValid(); block = block.next()) {
+            if (!block.text().contains(QChar::ObjectReplacementCharacter)) continue;
+            const QTextImageFormat image = block.begin().fragment().charFormat().toImageFormat();
+            QVERIFY(image.isValid());
+            const double height = page.document()
+                                      ->resource(QTextDocument::ImageResource, QUrl(image.name()))
+                                      .value<QImage>()
+                                      .height();
+            const double laid = page.document()->documentLayout()->blockBoundingRect(block).height();
+            QVERIFY2(laid >= height && laid < height * 1.15, qPrintable(QString::number(laid / height)));
+        }
         QVERIFY(page.findNext("soft hyphens"));
         QVERIFY(!page.findNext("no such words"));
         for (const QString& picture : {QString("finding"), QString("solve"), QString("compare")})

@@ -238,6 +238,15 @@ private Q_SLOTS:
             QCOMPARE(reading.amount.value, 1.5);
         }
         QCOMPARE(panels::readRatio("1,5"), project::Json("1.5/1"));
+        // The keyword has a German word, and can be typed as in CSS.
+        kind.keywords = {"none"};
+        QCOMPARE(controls::formatted({0, "none"}, kind), QString("ohne"));
+        for (const QString typed : {"ohne", "none"}) {
+            const controls::Reading reading = controls::read(typed, kind, field.amount());
+            QCOMPARE(reading.state, controls::Reading::State::Acceptable);
+            QCOMPARE(reading.amount.unit, QString("none"));
+        }
+        QCOMPARE(controls::read("oh", kind, field.amount()).state, controls::Reading::State::Intermediate);
         QVERIFY(controls::requirement(kind).startsWith("geben Sie eine Zahl von 0 bis 10000 ein"));
     }
 

@@ -21,6 +21,11 @@ QString oneOf(const QStringList& words) {
     return QObject::tr("%1 or %2").arg(words.mid(0, words.size() - 1).join(", "), words.last());
 }
 
+/// A keyword as the field shows it. `auto` has its name in every language.
+QString keywordTitle(const QString& keyword) {
+    return keyword == "none" ? QObject::tr("none", "no limit") : keyword;
+}
+
 }  // namespace
 
 QString requirement(const AmountKind& kind) {
@@ -29,9 +34,11 @@ QString requirement(const AmountKind& kind) {
                              .arg(figure(kind.least, kind.decimals), figure(kind.most, kind.decimals));
     const QString inUnits =
         kind.units.isEmpty() ? text : QObject::tr("%1 in %2", "number in units").arg(text, oneOf(kind.units));
-    return kind.keywords.isEmpty()
-               ? inUnits
-               : QObject::tr("%1, or %2", "number or keyword").arg(inUnits, oneOf(kind.keywords));
+    QStringList keywords;
+    for (const QString& keyword : kind.keywords)
+        keywords << keywordTitle(keyword);
+    return keywords.isEmpty() ? inUnits
+                              : QObject::tr("%1, or %2", "number or keyword").arg(inUnits, oneOf(keywords));
 }
 
 Reading read(const QString& typed, const AmountKind& kind, const Amount& before) {
@@ -41,8 +48,10 @@ Reading read(const QString& typed, const AmountKind& kind, const Amount& before)
     text.replace(QChar(0x2212), '-');
     if (text.isEmpty()) return {State::Empty, {}, {}};
     for (const QString& keyword : kind.keywords) {
-        if (text == keyword) return {State::Acceptable, {0, keyword}, {}};
-        if (keyword.startsWith(text)) return {State::Intermediate, {}, {}};
+        // The word of CSS can be typed in every language.
+        const QString title = keywordTitle(keyword).toLower();
+        if (text == keyword || text == title) return {State::Acceptable, {0, keyword}, {}};
+        if (keyword.startsWith(text) || title.startsWith(text)) return {State::Intermediate, {}, {}};
     }
     static const QRegularExpression shape("^([+-]?)(\\d*)(\\.?)(\\d*)\\s*([a-z%]*)$");
     const auto match = shape.match(text);
@@ -71,7 +80,7 @@ Reading read(const QString& typed, const AmountKind& kind, const Amount& before)
 }
 
 QString formatted(const Amount& amount, const AmountKind& kind) {
-    if (kind.keywords.contains(amount.unit)) return amount.unit;
+    if (kind.keywords.contains(amount.unit)) return keywordTitle(amount.unit);
     const QString unit = amount.unit.isEmpty() ? kind.suffix : amount.unit;
     const QString number = plainNumber(amount.value, kind.decimals);
     return unit.isEmpty() ? number : number + ' ' + unit;

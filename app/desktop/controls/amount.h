@@ -39,8 +39,8 @@ struct Reading {
 Reading read(const QString& text, const AmountKind& kind, const Amount& before);
 /// What may be entered: `enter a number from 0 to 400 in em, rem or px, or auto`.
 QString requirement(const AmountKind& kind);
-/// `1.2 em`, `auto`, `560 px`, with a plain space and an ASCII minus sign, so that it can be edited and
-/// pasted.
+/// `1.2 em`, `auto`, `560 px`, `none` in the window’s language, with a plain space and an ASCII minus sign,
+/// so that it can be edited and pasted.
 QString formatted(const Amount& amount, const AmountKind& kind);
 /// The size of one step of an arrow key.
 double stepOf(const Amount& amount, const AmountKind& kind);

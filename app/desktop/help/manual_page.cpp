@@ -35,7 +35,9 @@ void ManualPage::spaceOut() {
     const double line = fontMetrics().height();
     for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
         QTextBlockFormat format = block.blockFormat();
-        format.setLineHeight(leading, QTextBlockFormat::ProportionalHeight);
+        // The line of a picture is as high as the picture.
+        if (!block.text().contains(QChar::ObjectReplacementCharacter))
+            format.setLineHeight(leading, QTextBlockFormat::ProportionalHeight);
         if (format.headingLevel() > 0) {
             format.setTopMargin(line);
             format.setBottomMargin(line * 0.4);

@@ -38,7 +38,7 @@ void StatusFacts::showFonts() {
     if (!session_.document.hasProject()) return;
     QStringList notes;
     for (const text::FontNote& note : session_.layouts.row().notes())
-        notes << QString::fromStdString(note.family) + " " + QString::fromStdString(note.says);
+        notes << QString::fromStdString(note.says);
     fontNotes_->setText(notes.isEmpty() ? QString()
                         : notes.size() == 1
                             ? notes.first()
