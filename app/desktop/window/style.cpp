@@ -346,7 +346,7 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWi
         case PM_HeaderMargin:
             return tableMargin;
         case PM_FocusFrameHMargin:
-            if (widget != nullptr && (widget->inherits("QTreeView") || widget->inherits("QTableView")))
+            if (widget != nullptr && (widget->inherits("QTreeWidget") || widget->inherits("QTableView")))
                 return tableMargin - 1;
             return QProxyStyle::pixelMetric(metric, option, widget);
         case PM_ScrollBarExtent:
