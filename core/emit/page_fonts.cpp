@@ -14,6 +14,7 @@
 #include "emit/escape.h"
 #include "emit/values.h"
 #include "layout/layout.h"
+#include "text/font_weight.h"
 #include "text/generic_families.h"
 #include "text/unicode.h"
 #include "units/number.h"
@@ -23,6 +24,9 @@ namespace tenter::emit {
 using Families = std::vector<std::string>;
 
 namespace {
+
+/// Stands in the range of a rule that is for no character: no text contains it (text::toUtf16).
+constexpr char32_t noCharacter = 0;
 
 bool contains(const Families& list, const std::string& family) {
     return std::ranges::find(list, family) != list.end();
@@ -83,13 +87,22 @@ struct RoleFonts {
     Families listed;    ///< named in the list of the role
     Families standIns;  ///< for generic families, and the default
     Families fallbacks;
+    /// For each weight and slant (true: italic), the characters that fallbacks draw.
+    std::map<std::pair<double, bool>, std::set<char32_t>> drawn;
 };
 
 class Collector {
 public:
     explicit Collector(std::vector<FaceRule>& rules) : rules_(rules) {}
 
-    void add(const text::Paragraph& paragraph, const Families& list, RoleFonts& fonts) {
+    void add(const text::Paragraph& paragraph, const project::TextStyle& style, RoleFonts& fonts) {
+        const Families list = style.family.value_or(Families{});
+        const auto styleOf = [&](const text::ShapedRun& run) {
+            using Kind = project::Run::Kind;
+            const double weight = style.weight.value_or(400);
+            return std::pair(run.kind == Kind::Strong ? text::bolder(weight) : weight,
+                             run.kind == Kind::Emphasis || style.slant == project::Slant::Italic);
+        };
         for (std::size_t i = 0; i < paragraph.clusters().size(); ++i) {
             const text::ShapedRun& run = paragraph.runs()[paragraph.clusters()[i].run];
             if (!run.face) continue;
@@ -100,6 +113,7 @@ public:
                 name += family;
                 addOnce(fonts.fallbacks, name);
                 collect(paragraph, i, rule(name, run.face, true).characters);
+                collect(paragraph, i, fonts.drawn[styleOf(run)]);
             } else {
                 addListed(run.face, list, fonts);
             }
@@ -112,6 +126,23 @@ public:
             if (run.strut) addListed(run.strut, list, fonts);
     }
 
+    /// Adds to a fallback family a rule for no character in each style in which text that the family draws in
+    /// another style is drawn by another family. Without it, a browser would take the face of the other
+    /// style. CSS Fonts 4 § 5.2.
+    void addStyles(const RoleFonts& fonts, text::Fonts& files) {
+        for (const std::string& name : fonts.fallbacks) {
+            const std::string_view prefix = name.starts_with(namedFallback) ? namedFallback : otherFallback;
+            const std::string family = name.substr(prefix.size());
+            for (const auto& [style, characters] : fonts.drawn) {
+                const std::vector<text::FacePtr> found = files.find({family}, style.first, style.second);
+                if (found.empty() || found.front()->family() != family) continue;
+                if (!drawsAnyOf(name, *found.front(), characters)) continue;
+                std::set<char32_t>& own = rule(name, found.front(), true).characters;
+                if (own.empty()) own.insert(noCharacter);
+            }
+        }
+    }
+
 private:
     /// Adds a face of the role's list of families, or of the default family.
     void addListed(const text::FacePtr& face, const Families& list, RoleFonts& fonts) {
@@ -120,6 +151,16 @@ private:
         const std::string name = named ? family : "Tenter " + family;
         addOnce(named ? fonts.listed : fonts.standIns, name);
         rule(name, face, !named);
+    }
+
+    /// True if a rule of `family` for another file than that of `face` is for one of `characters`.
+    [[nodiscard]] bool drawsAnyOf(const std::string& family, const text::Face& face,
+                                  const std::set<char32_t>& characters) const {
+        return std::ranges::any_of(rules_, [&](const FaceRule& known) {
+            return known.family == family && known.face->file() != face.file() &&
+                   std::ranges::any_of(characters,
+                                       [&](char32_t one) { return known.characters.contains(one); });
+        });
     }
 
     FaceRule& rule(const std::string& family, const text::FacePtr& face, bool renamed) {
@@ -215,6 +256,7 @@ PageFonts pageFonts(const project::Project& project, std::size_t variant, text::
         rows.emplace_back(project, variant, store, *profile);
     const layout::PreparedRow& row = rows.front();
     Collector collector(out.faces);
+    std::vector<RoleFonts> all;
     for (std::size_t band = 0; band < row.bandCount(); ++band) {
         std::map<std::string, RoleFonts> used;
         for (const layout::PreparedRow& each : rows) {
@@ -222,15 +264,17 @@ PageFonts pageFonts(const project::Project& project, std::size_t variant, text::
             for (const layout::LaidPart& part : laid.parts) {
                 if (part.paragraph == nullptr) continue;
                 const std::string& role = row.roles()[part.role];
-                const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
-                collector.add(*part.paragraph, list, used[role]);
+                collector.add(*part.paragraph, *row.settings(band).text.find(role), used[role]);
             }
         }
         for (const auto& [role, fonts] : used) {
             const Families list = row.settings(band).text.find(role)->family.value_or(Families{});
             out.project.row().variants[variant].bands[band].set.text.of(role).family = rewritten(list, fonts);
+            all.push_back(fonts);
         }
     }
+    for (const RoleFonts& fonts : all)
+        collector.addStyles(fonts, store.fonts());
     return out;
 }
 

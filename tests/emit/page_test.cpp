@@ -156,6 +156,25 @@ TEST(Page, GivesMissingCharactersAFontForThemAlone) {
     EXPECT_EQ(count(html, "base64,dHRjZg"), 0U);
 }
 
+// CSS Fonts 4 § 5.2: of a family, the face nearest in style is used. The bold face of EB Garamond lacks the
+// letter that its italic face draws; without a rule for the bold face, browsers draw bold text with the italic one.
+TEST(Page, KeepsTextOfOneStyleFromTheFaceOfAnother) {
+    using Kind = project::Run::Kind;
+    const Folder folder;
+    project::Project project = tests::walks();
+    project::Card card = tests::saying("");
+    std::get<project::TextPart>(card.parts.front()).copy = {{Kind::Plain, "m\u1ED9t ", ""},
+                                                            {Kind::Emphasis, "m\u1ED9t", ""}};
+    const std::string role = std::get<project::TextPart>(card.parts.front()).role;
+    project.row().cards = {card};
+    project.row().style.text.of(role).family = std::vector<std::string>{"Karla", "EB Garamond"};
+    project.row().style.text.of(role).weight = 700;
+    project::Problems problems;
+    const std::string html = pageOf(project, folder.path(), problems);
+    EXPECT_EQ(count(html, "  font-family: \"Tenter family EB Garamond\";\n"), 2U);
+    EXPECT_EQ(count(html, "  font-weight: 700;\n  font-style: normal;\n  unicode-range: U+0;\n"), 1U);
+}
+
 TEST(Page, ScalesTheThemesRootByTheReadersPreference) {
     const Folder folder;
     project::Project project = tests::walks();
