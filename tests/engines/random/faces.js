@@ -25,16 +25,17 @@ export function otherFonts(used, layout, fonts) {
 
 /**
  * The parts that an engine draws with other advances: a line has the computed text, but another width. `suspects` are
- * parts with other widths of lines (lib/compare.js), `lines` reads the lines of a part at a width. Not at a soft hyphen:
- * Firefox counts letter spacing after the hyphen for fit, but not in the box of the text.
+ * parts with other widths of lines (lib/compare.js), `lines` reads the texts and widths of the lines of a part in a fresh
+ * layout at a width. Not at a soft hyphen: Firefox counts letter spacing after the hyphen for fit, but not in the box of
+ * the text.
  */
 export async function otherAdvances(suspects, lines) {
   const differences = [];
   const seen = new Set();
-  for (const {width, name, where, part, read} of suspects) {
+  for (const {width, name, where, part} of suspects) {
     if (seen.has(name)) continue;
     seen.add(name);
-    const texts = await lines(width, name);
+    const {texts, widths: read} = await lines(width, name);
     const at = part.lines.findIndex((line, i) => !line.text.endsWith('\u00AD') && plainText(texts[i] ?? '') === plainText(line.text) && Math.abs(read[i] - line.width) > 1 + 0.005 * line.width);
     if (at >= 0) differences.push({width, name, where, what: 'advances', expected: read[at], actual: part.lines[at].width});
   }

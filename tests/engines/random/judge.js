@@ -43,7 +43,7 @@ export class Judge {
     await page.show(html);
     const found = compareLayouts(profile, await page.read(widths), computed);
     await this.#setApart(found, file, engine, page, computed);
-    const faces = engine === 'chromium' ? otherFonts(await page.fonts(), computed.at(-1), computed.fonts) : await otherAdvances(found.suspects, (width, name) => page.lines(width, name));
+    const faces = engine === 'chromium' ? otherFonts(await page.fonts(), computed.at(-1), computed.fonts) : await otherAdvances(found.suspects, (width, name) => freshLines(page, width, name));
     if (found.differences.length === 0) return {...found, differences: faces};
     // A difference that only a resize causes is not a fault of the layout; only differences in a fresh layout count.
     const differing = new Set(found.differences.map(({width}) => width));
@@ -132,6 +132,12 @@ export class Judge {
     if (this.#html.file !== file) this.#html = {file, text: this.#tenter.page(file, variant)};
     return this.#html.text;
   }
+}
+
+/** The texts and widths of the lines of a part in a fresh layout. */
+async function freshLines(page, width, name) {
+  const [layout] = await page.read([width], true);
+  return {texts: await page.lines(width, name), widths: layout.parts.find((part) => part.name === name).lines};
 }
 
 /** The kind of a difference: what differs, and in which kind of part. The numbers of cards and parts are left out. */
