@@ -15,7 +15,8 @@ struct EngineGrid {
         return profile.snapped(length, declared);
     }
     [[nodiscard]] double column(double room, int columns, double spare) const {
-        return spare > 0 ? profile.snapped(room / columns - spare)
+        // In a centred row the width of a card is a calculation with percentages.
+        return spare > 0 ? profile.snapped(room / columns - spare, units::Length::percent(100))
                          : profile.columnWidth(room, columns, index);
     }
     /// An engine that truncates lengths that follow the viewport does so in calculations, too.

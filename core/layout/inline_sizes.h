@@ -133,7 +133,8 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     sizes.columnWidth =
         units::max(none, rounded.column(columns, band.columns, band.centred ? centredSpare : 0));
 
-    sizes.basis.percent = sizes.columnWidth;
+    // In a centred row the stylesheet states percentages of the column as shares of the row (emit::ofColumn).
+    sizes.basis.percent = band.centred ? units::max(none, columns / band.columns) : sizes.columnWidth;
     sizes.cardPadding = edges(band.cardPadding);
     const Number specifiedBorder = band.cardBorder.resolve(sizes.basis);
     sizes.cardBorder = snappedBorder(specifiedBorder, *band.profile);
@@ -176,9 +177,11 @@ template <class Number>
 Number pictureWidth(const BandPlan& band, const InlineSizes<Number>& card) {
     const EdgesOf<Number> margin = pictureMargin(band, card);
     Number room = card.cardContent - margin.left - margin.right;
-    // With aligned parts the stylesheet states the width in units of the row, less the specified borders
-    // (emit::contentInRow).
-    if (band.levelled) room = room - 2 * card.borderDifference;
+    // With aligned parts the stylesheet states the width in units of the row, less padding and the specified
+    // borders (emit::contentInRow), even if the column has no room for these.
+    if (band.levelled)
+        room = card.columnWidth - card.cardPadding.left - card.cardPadding.right -
+               2 * (card.cardBorder + card.borderDifference) - margin.left - margin.right;
     return units::max(Number(0), room);
 }
 

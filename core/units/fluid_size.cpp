@@ -26,7 +26,10 @@ FluidSize FluidSize::from(const Ramp& ramp, const RootSize& root, Unit unit, Uni
 double FluidSize::resolveTruncated(const LengthBasis& basis, double step) const {
     if (flat_) return minimum_.resolve(basis);
     double growing = slope_.resolve(basis);
-    if (step > 0 && slope_.unit() == Unit::Vw) growing = std::trunc(growing / step) * step;
+    // The number before `vw` is a float, the viewport a whole number of steps. Measured in Firefox 153:
+    // -0.2375vw of 800 px is 1/60 px less than 1.9 px.
+    if (step > 0 && slope_.unit() == Unit::Vw)
+        growing = std::trunc(static_cast<float>(slope_.value()) * std::round(basis.vw / step) / 100) * step;
     return clamped(growing, basis);
 }
 

@@ -307,5 +307,33 @@ TEST(Layout, WrapsCardsThatAreWiderThanTheirColumn) {
     EXPECT_NEAR(layout.cards[2].box.x + 60, layout.row.x + 150, 1e-9);
 }
 
+// Measured in Chromium 156 and Firefox 153: in a column without room for the card's padding, a picture among
+// aligned parts has no width, even with a negative margin.
+TEST(Layout, APictureAmongAlignedPartsHasNoWidthInATooNarrowColumn) {
+    const char* style =
+        R"({"row": {"level": "subgrid", "columnGap": "0", "width": "100%"}, "picture": {"margin": {"left": "-4.17px"}},
+            "card": {"padding": {"right": "20px", "left": "20px"}, "border": {"width": "1px"}}})";
+    const char* picture = R"([{"parts": [{"picture": "a.png", "size": [320, 213], "alt": "A"}]}])";
+    const auto project = projectOf(style, columns(6), picture);
+    for (const double width : {150.0, 220.0})
+        EXPECT_EQ(layOut(prepareRow(project), width).parts[0].box.width, 0) << width;
+    EXPECT_NEAR(layOut(prepareRow(project), 228).parts[0].box.width, 38 - 42 + 4.17, 1e-9);
+    EXPECT_NEAR(layOut(prepareRow(project), 300).parts[0].box.width, 50 - 42 + 4.17, 1e-9);
+}
+
+// Measured in Chromium 156 and Firefox 153: in a centred row, the percentages of a card refer to an equal
+// share of the row, the card is 0.02 px narrower. Firefox rounds such a calculation down.
+TEST(Layout, AsDrawnTheCardsOfACentredRowAreCalculations) {
+    const auto project = projectOf(
+        styleOf(
+            R"({"width": "652.9px", "columnGap": "10px", "lastLine": "center"})",
+            R"({"padding": {"top": "0", "right": "0", "bottom": "0", "left": "25%"}, "border": {"width": "0"}})"),
+        columns(3), three);
+    const PreparedRow row = prepareRow(project);
+    const double column = (652.9 - 20) / 3;
+    EXPECT_NEAR(layOut(row, 1400).cards[0].padding.left, column / 4, 1e-9);
+    EXPECT_NEAR(layOut(row, 1400).cards[0].box.width, column - 0.02, 1e-9);
+}
+
 }  // namespace
 }  // namespace tenter::layout

@@ -84,6 +84,14 @@ TEST(FluidSize, may_fall_as_the_width_grows) {
     EXPECT_EQ(size.resolve(pageOf(1000)), 15);
 }
 
+// Measured in Firefox 153: at 800 px the term -0.2375vw is 1/60 px shorter than 1.9 px, because -0.2375 is a
+// float.
+TEST(FluidSize, is_truncated_as_the_engine_does) {
+    const FluidSize size = FluidSize::from(ramp({561, 18.759}, {1688, 16.082}), 16, Unit::Rem, Unit::Vw);
+    EXPECT_NEAR(size.resolve(pageOf(800)), 18.1912, 1e-4);
+    EXPECT_NEAR(size.resolveTruncated(pageOf(800), 1.0 / 60), 18.2079, 1e-4);
+}
+
 // CSS Values 4 § 10.2: clamp(a, b, c) = max(a, min(b, c)).
 TEST(FluidSize, is_clamped_as_css_clamps) {
     std::mt19937 random(3);
