@@ -128,9 +128,12 @@ private:
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
+        across.query.heightSize = snapped.em;
+        across.query.lineHeight = part.lineHeight;
         text::breakLines(paragraph, across.query, *band_.profile, scratch());
         for (const text::Line& line : scratch()) {
-            out_.lines.push_back({line, 0, 0, extentOf(line, part, snapped.em)});
+            out_.lines.push_back(
+                {line, 0, 0, text::extentOf(paragraph, line, snapped.em, part.lineHeight, *band_.profile)});
             part.slack = std::min(part.slack, line.slack);
             part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
@@ -190,26 +193,6 @@ private:
             return band_.profile->snapped(role.keepLines * role.lineHeight.number() * basis.em);
         const units::Length lines = role.lineHeight.length().times(role.keepLines);
         return band_.profile->snapped(lines.resolve(basis), lines);
-    }
-
-    /// Height of a line: the union of the extents of the part's strut and of the strut of each run in another
-    /// weight or style. CSS Inline 3 § 5.3.
-    [[nodiscard]] text::LineExtent extentOf(const text::Line& line, const LaidPart& part, double size) const {
-        const text::Paragraph& paragraph = *part.paragraph;
-        const auto extent = [&](const text::FacePtr& strut) {
-            if (!strut) return text::LineExtent{part.lineHeight, 0};
-            return band_.profile->extent(*strut, size, part.lineHeight);
-        };
-        text::LineExtent most = extent(paragraph.strut());
-        if (!paragraph.unlikeStruts()) return most;
-        for (std::uint32_t i = line.first; i < line.end; ++i) {
-            const std::uint16_t run = paragraph.clusters()[i].run;
-            if (i > line.first && run == paragraph.clusters()[i - 1].run) continue;
-            const text::LineExtent other = extent(paragraph.runs()[run].strut);
-            most.above = std::max(most.above, other.above);
-            most.below = std::max(most.below, other.below);
-        }
-        return most;
     }
 
     /// `query` with letter and word spacing as the engine computes them for a box that shrinks to its label:

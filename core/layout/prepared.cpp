@@ -48,7 +48,8 @@ text::ShapingStyle shapingStyle(const TextStyle& style, const project::Project& 
     shaping.letterCase = *style.letterCase;
     shaping.ligatures = style.letterSpacing->isZero();
     shaping.alignsEnds = style.align != project::Align::Start;
-    shaping.spacesWords = !style.wordSpacing->isZero();
+    shaping.decorated =
+        !style.border.width->isZero() || (style.background && !style.background->isTransparent());
     shaping.softHyphens = style.hyphens == project::Hyphens::Manual;
     shaping.language = project.language;
     shaping.rightToLeft = project.rightToLeft;

@@ -1,6 +1,8 @@
 #include "text/balance.h"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdint>
 #include <limits>
 
 #include "units/quadratic.h"
@@ -171,12 +173,9 @@ double rangeWithoutMoreLines(const Paragraph& paragraph, const LinearLineQuery& 
     return std::min({until, counter.until(), enoughRoom.until, higherPenalty.until});
 }
 
-}  // namespace
-
+/// Line ends at the narrowest width that needs no more lines than `lines`.
 std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const LineQuery& query,
-                                           const BreakProfile& profile, std::size_t maxLines) {
-    std::vector<Line> lines = greedyLines(paragraph, query, profile, query.available);
-    if (!canBeBalanced(lines, query, maxLines)) return {};
+                                           const BreakProfile& profile, std::vector<Line> lines) {
     std::vector<std::uint32_t> ends = endsOf(paragraph, lines);
     if (ends.empty()) return {};
     double low = 0;
@@ -201,11 +200,73 @@ std::vector<std::uint32_t> balancedByWidth(const Paragraph& paragraph, const Lin
     }
 }
 
+/// App units in a CSS px: Firefox balances in whole steps of them.
+constexpr int stepsInPx = 60;
+/// CSS px; far more than an engine can lay out.
+constexpr double widestBalanced = 1e8;
+/// Keeps a whole number from being truncated to one less, because of the rounding of doubles.
+constexpr double noise = 1e-6;
+
+/// Height of all lines in CSS px; 0 if the query does not state it.
+double heightOf(const Paragraph& paragraph, const std::vector<Line>& lines, const LineQuery& query,
+                const BreakProfile& profile) {
+    if (query.lineHeight == 0 || !paragraph.unlikeStruts()) return 0;
+    double height = 0;
+    for (const Line& line : lines) {
+        const LineExtent extent = extentOf(paragraph, line, query.heightSize, query.lineHeight, profile);
+        height += extent.above + extent.below;
+    }
+    return height;
+}
+
+/// The least width in CSS px above that of `lines` at which one of them may end later.
+double nextWidth(const Paragraph& paragraph, const LineQuery& query, const std::vector<Line>& lines) {
+    const auto& all = paragraph.opportunities();
+    double next = query.available;
+    for (const Line& line : lines) {
+        const auto at =
+            std::upper_bound(all.begin(), all.end(), line.next,
+                             [](std::uint32_t cluster, const Opportunity& o) { return cluster < o.cluster; });
+        if (at == all.end()) break;
+        next = std::min(next, lineWidth(paragraph, query, line.first, 0, *at));
+    }
+    return next;
+}
+
+}  // namespace
+
+std::vector<std::uint32_t> balancedByInset(const Paragraph& paragraph, const LineQuery& query,
+                                           const BreakProfile& profile, std::size_t maxLines) {
+    std::vector<Line> lines = greedyLines(paragraph, query, profile, query.available);
+    std::vector<std::uint32_t> ends = endsOf(paragraph, lines);
+    if (lines.size() < 2 || lines.size() > maxLines || ends.empty() || query.available > widestBalanced)
+        return {};
+    const std::size_t count = lines.size();
+    const double height = heightOf(paragraph, lines, query, profile);
+    const auto room = static_cast<std::int64_t>(query.available * stepsInPx + noise);
+    const auto suffices = [&](std::int64_t inset) {
+        lines = greedyLines(paragraph, query, profile, static_cast<double>(room - inset) / stepsInPx);
+        ends = endsOf(paragraph, lines);
+        return ends.size() == count && std::abs(heightOf(paragraph, lines, query, profile) - height) < noise;
+    };
+    std::int64_t step = room / static_cast<std::int64_t>(count);
+    std::int64_t inset = step;
+    for (step /= 2; step > 0; step /= 2)
+        inset += suffices(inset) ? step : -step;
+    // From here on the engine goes back step by step; no width before `nextWidth` breaks in another way.
+    while (inset > 0 && !suffices(inset)) {
+        const double wider = nextWidth(paragraph, query, lines);
+        inset = std::max<std::int64_t>(
+            0, std::min(inset - 1, room - static_cast<std::int64_t>(std::ceil(wider * stepsInPx - noise))));
+    }
+    return inset > 0 || suffices(0) ? ends : std::vector<std::uint32_t>{};
+}
+
 std::vector<std::uint32_t> balancedByPenalty(const Paragraph& paragraph, const LineQuery& query,
                                              const BreakProfile& profile, std::size_t maxLines) {
-    const std::vector<Line> greedy = greedyLines(paragraph, query, profile, query.available);
+    std::vector<Line> greedy = greedyLines(paragraph, query, profile, query.available);
     if (!canBeBalanced(greedy, query, maxLines)) return {};
-    if (hasFewOpportunities(paragraph)) return balancedByWidth(paragraph, query, profile, maxLines);
+    if (hasFewOpportunities(paragraph)) return balancedByWidth(paragraph, query, profile, std::move(greedy));
     SingleWidthJudge judge{query.available};
     return PenaltyMinimiser<double, double, SingleWidthJudge>(paragraph, query, judge).ends();
 }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 #include "text/font_weight.h"
 #include "text/generic_families.h"
@@ -17,7 +18,6 @@ namespace tenter::text {
 namespace {
 
 constexpr char16_t lineFeed = u'\n';
-constexpr char16_t noBreakHyphen = u'\u2011';
 constexpr char16_t softHyphen = u'\u00AD';
 /// U+3000. At a line's end it does not count for fit, in Chromium 156 and Firefox 153. CSS Text 3 § 4.1.2.
 constexpr char16_t ideographicSpace = u'\u3000';
@@ -55,13 +55,6 @@ std::shared_ptr<Paragraph> ParagraphBuilder::build() {
     made_->reshapesAtBreaks_ = profile_.reshapesAtBreaks();
     made_->spacesMinContent_ = profile_.spacesMinContent();
     made_->reservesHyphen_ = profile_.reservesHyphen();
-    // Chromium 156 reshapes a line without the spaces at its end if their place matters: the `r` of `after`
-    // in Lato, kerned with the space, then has its full width. It does so in text that is not aligned to the
-    // start, and in text with word spacing and without inline boxes and breaks; not at an end of an inline
-    // box.
-    const bool isPlain = std::ranges::all_of(
-        copy_, [](const project::Run& run) { return run.kind == project::Run::Kind::Plain; });
-    reshapesWithoutSpaces_ = style_.alignsEnds || (style_.spacesWords && isPlain);
     collectText();
     applyCase();
     findLevels();
@@ -176,7 +169,9 @@ FacePtr ParagraphBuilder::faceFor(std::u16string_view grapheme, std::size_t copy
                   // If the face lacks a no-break space, engines draw its space instead, as HarfBuzz does.
                   (character == noBreakSpace && face->has(U' ')) ||
                   // The same with a no-break hyphen and the hyphen.
-                  (character == noBreakHyphen && face->has(U'\u2010')) ||
+                  (character == noBreakHyphen && face->has(plainHyphen)) ||
+                  (profile_.drawsHyphenMinus() && (character == plainHyphen || character == noBreakHyphen) &&
+                   face->has(U'-')) ||
                   (profile_.composes() && face->composes(character)) ||
                   (profile_.makesSpaces() && isMadeSpace(character) && face->has(U' '));
             if (!all && lacking == 0) lacking = character;
@@ -274,12 +269,22 @@ std::vector<hb_script_t> ParagraphBuilder::findScripts() const {
                           (kind == Kind::Strong && bolder(style_.weight) == style_.weight);
         return same ? Kind::Plain : kind;
     };
+    std::vector<char> beyondLatin1(copy_.size(), 0);  // 1 if the copy run has a character beyond Latin-1
+    for (std::size_t i = 0; i < text_.size(); ++i)
+        if (text_[i] > 0xFF) beyondLatin1[copyRunOf(i)] = 1;
     std::vector<hb_script_t> scripts;
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
         while (end < text_.size() && levels_[end] == levels_[begin] && styleAt(end) == styleAt(begin))
             ++end;
-        const auto piece = scriptsOf(std::u16string_view(text_).substr(begin, end - begin));
+        auto piece = scriptsOf(std::u16string_view(text_).substr(begin, end - begin));
+        // In a text with characters beyond Latin-1, a piece without any script has that of the language:
+        // measured in Firefox 153, where the last full stop of `أبدًا.` has in Amiri, in a paragraph from left
+        // to right, the width of an Arabic one, and of a Latin one if `lang` is `en`.
+        const auto runs =
+            std::span(beyondLatin1).subspan(copyRunOf(begin), copyRunOf(end - 1) - copyRunOf(begin) + 1);
+        if (piece.front() == HB_SCRIPT_COMMON && std::ranges::find(runs, 1) != runs.end())
+            std::ranges::fill(piece, scriptOfLanguage(style_.language));
         scripts.insert(scripts.end(), piece.begin(), piece.end());
         begin = end;
     }
@@ -445,8 +450,8 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     while (made.lineEnd > 0 && hangs(made_->clusters_[made.lineEnd - 1]))
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
-    if (kind == Opportunity::Kind::Space && reshapesWithoutSpaces_ && made.lineEnd > 0 &&
-        cluster < made_->clusters_.size() &&
+    if (kind == Opportunity::Kind::Space && made.lineEnd > 0 && cluster < made_->clusters_.size() &&
+        showsEndOf(made_->clusters_[made.lineEnd - 1]) &&
         made_->isInOneInline(made_->clusters_[made.lineEnd - 1], made_->clusters_[cluster]))
         made.endCorrection = static_cast<float>(correctionsAt(made.lineEnd, false).before);
     if (kind == Opportunity::Kind::SoftHyphen) {
@@ -458,6 +463,16 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
         made.endLetterUnits = profile_.spacesHyphen() ? 1 : 0;
     }
     return made;
+}
+
+// Chromium 156 reshapes a line without the spaces at its end where the place of its end is visible, and not
+// at an end of an inline box: the `r` of `after` in Lato, kerned with the space, then has its full width.
+// It looks at the box that the text is in by itself: emphasis in a box with a border is no such text. Links
+// are underlined.
+bool ParagraphBuilder::showsEndOf(const Cluster& last) const {
+    const project::Run::Kind kind = made_->runs_[last.run].kind;
+    return style_.alignsEnds || kind == project::Run::Kind::Link ||
+           (kind == project::Run::Kind::Plain && style_.decorated);
 }
 
 ParagraphBuilder::Corrections ParagraphBuilder::correctionsAt(std::uint32_t at, bool both) const {

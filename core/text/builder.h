@@ -57,6 +57,9 @@ private:
     /// causes.
     [[nodiscard]] Opportunity opportunity(std::uint32_t cluster, Opportunity::Kind kind) const;
     void correct(Opportunity& opportunity) const;
+    /// True if the end of a line that ends with cluster `last` is visible: text that is not aligned to its
+    /// start, underlined, or in a box with a border or a background.
+    [[nodiscard]] bool showsEndOf(const Cluster& last) const;
     /// Changes of width in em that a break before cluster `at` causes, if the line is reshaped: of the text
     /// before it, and, if `both`, of the text after it.
     struct Corrections {
@@ -72,7 +75,6 @@ private:
     const ShapingStyle style_;   // a copy, because overflow opportunities are corrected later
     Fonts& fonts_;               // the same
     const BreakProfile& profile_;
-    bool reshapesWithoutSpaces_ = false;
     std::shared_ptr<Paragraph> made_ = std::make_shared<Paragraph>();
     std::u16string& text_;
     std::vector<CopyPosition>& sources_;                // for each unit and the end of the text

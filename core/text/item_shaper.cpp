@@ -4,16 +4,39 @@
 #include <array>
 #include <memory>
 
+#include "text/unicode.h"
+
 namespace tenter::text {
 namespace {
 
 using Buffer = std::unique_ptr<hb_buffer_t, decltype(&hb_buffer_destroy)>;
 
+bool mayBeHyphenMinus(char16_t unit) {
+    return unit == plainHyphen || unit == noBreakHyphen;
+}
+
+bool holdsHyphen(const std::u16string& text, std::uint32_t begin, std::uint32_t end) {
+    return std::any_of(text.begin() + begin, text.begin() + end, mayBeHyphenMinus);
+}
+
+/// `text` with a hyphen-minus for each hyphen that `face` lacks.
+std::u16string withHyphenMinus(std::u16string text, const Face& face) {
+    for (char16_t& unit : text)
+        if (mayBeHyphenMinus(unit) && !face.has(unit)) unit = u'-';
+    return text;
+}
+
 Buffer shaped(const std::u16string& text, const Item& item, std::uint32_t begin, std::uint32_t end,
               const BreakProfile& profile, const std::string& language, bool ligatures) {
     Buffer buffer(hb_buffer_create(), &hb_buffer_destroy);
-    hb_buffer_add_utf16(buffer.get(), reinterpret_cast<const std::uint16_t*>(text.data()),
-                        static_cast<int>(text.size()), begin, static_cast<int>(end - begin));
+    const auto add = [&](const std::u16string& drawn) {
+        hb_buffer_add_utf16(buffer.get(), reinterpret_cast<const std::uint16_t*>(drawn.data()),
+                            static_cast<int>(drawn.size()), begin, static_cast<int>(end - begin));
+    };
+    if (profile.drawsHyphenMinus() && holdsHyphen(text, begin, end))
+        add(withHyphenMinus(text, *item.face));
+    else
+        add(text);
     hb_buffer_set_direction(buffer.get(), item.level % 2 != 0 ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
     hb_buffer_set_script(buffer.get(),
                          item.script == HB_SCRIPT_COMMON ? profile.scriptOfCommon() : item.script);

@@ -86,6 +86,23 @@ double labelWidth(const Paragraph& paragraph, const LineQuery& query, double siz
     return widest;
 }
 
+LineExtent extentOf(const Paragraph& paragraph, const Line& line, double size, double lineHeight,
+                    const BreakProfile& profile) {
+    const auto extent = [&](const FacePtr& strut) {
+        return strut ? profile.extent(*strut, size, lineHeight) : LineExtent{lineHeight, 0};
+    };
+    LineExtent most = extent(paragraph.strut());
+    if (!paragraph.unlikeStruts()) return most;
+    for (std::uint32_t i = line.first; i < line.end; ++i) {
+        const std::uint16_t run = paragraph.clusters()[i].run;
+        if (i > line.first && run == paragraph.clusters()[i - 1].run) continue;
+        const LineExtent other = extent(paragraph.runs()[run].strut);
+        most.above = std::max(most.above, other.above);
+        most.below = std::max(most.below, other.below);
+    }
+    return most;
+}
+
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines) {
     if (paragraph.empty()) return;

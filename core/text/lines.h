@@ -49,6 +49,9 @@ struct LineQueryOf {
     /// Positions of the clusters as the engine rounds them; null: computed from `size` and the spacings. At
     /// one width only.
     const DrawnPositions* drawn = nullptr;
+    /// Font size and line height in CSS px that decide how tall each line is; 0: all lines are equally tall.
+    /// At one width only.
+    double heightSize = 0, lineHeight = 0;
 };
 using LineQuery = LineQueryOf<double>;
 
@@ -72,6 +75,12 @@ Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, s
 /// Appends the paragraph's lines to `lines`; an empty paragraph has none.
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines);
+
+/// The extent of `line` of a paragraph with font size `size` and line height `lineHeight` (CSS px): the union
+/// of the extents of the paragraph's strut and of the strut of each run in another weight or style. CSS
+/// Inline 3 § 5.3.
+LineExtent extentOf(const Paragraph& paragraph, const Line& line, double size, double lineHeight,
+                    const BreakProfile& profile);
 
 /// Max-content width in CSS px: the widest line if lines end at forced breaks only. CSS Sizing 3 § 5.1.
 template <class Number>

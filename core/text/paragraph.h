@@ -89,9 +89,9 @@ struct ShapingStyle {
     project::LetterCase letterCase = project::LetterCase::None;
     bool ligatures = true;    ///< false with letter spacing. CSS Text 3 § 8.2
     bool softHyphens = true;  ///< `hyphens: manual`
-    /// Text that is not aligned to its start, and text with word spacing. They decide whether Chromium
-    /// reshapes a line without the spaces at its end (ParagraphBuilder::opportunity).
-    bool alignsEnds = false, spacesWords = false;
+    /// Text that is not aligned to its start, and text in a box with a border or a background. They decide
+    /// whether Chromium reshapes a line without the spaces at its end (ParagraphBuilder::showsEndOf).
+    bool alignsEnds = false, decorated = false;
     std::string language = "en";
     bool rightToLeft = false;
     friend auto operator<=>(const ShapingStyle&, const ShapingStyle&) = default;

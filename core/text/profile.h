@@ -82,6 +82,9 @@ public:
     /// True if a face that lacks a letter with a mark composes it from letter and mark; false if the next
     /// face of the family list draws it.
     [[nodiscard]] virtual bool composes() const = 0;
+    /// True if a face that lacks a hyphen or a no-break hyphen (U+2010, U+2011) draws it with its
+    /// hyphen-minus; false if only HarfBuzz replaces it: a no-break hyphen by a hyphen.
+    [[nodiscard]] virtual bool drawsHyphenMinus() const = 0;
     /// True if `font-kerning: auto` kerns `script`, an ISO 15924 tag of four letters. CSS Fonts 4 § 6.3
     /// leaves `auto` to the engine.
     [[nodiscard]] virtual bool kerns(std::string_view script) const = 0;

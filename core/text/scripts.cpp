@@ -1,8 +1,10 @@
 #include "text/scripts.h"
 
 #include <unicode/uchar.h>
+#include <unicode/uscript.h>
 
 #include <algorithm>
+#include <array>
 
 #include "text/unicode.h"
 
@@ -53,6 +55,15 @@ std::vector<hb_script_t> scriptsOf(std::u16string_view text) {
         i += unitsOf(character);
     }
     return scripts;
+}
+
+hb_script_t scriptOfLanguage(const std::string& language) {
+    std::array<UScriptCode, 8> codes{};
+    UErrorCode status = U_ZERO_ERROR;
+    const int count =
+        uscript_getCode(language.c_str(), codes.data(), static_cast<int>(codes.size()), &status);
+    if (U_FAILURE(status) || count < 1) return HB_SCRIPT_COMMON;
+    return hb_script_from_string(uscript_getShortName(codes.front()), -1);
 }
 
 }  // namespace tenter::text

@@ -40,6 +40,8 @@ BreakMap capitalizedWords(std::u16string_view text, const std::string& language)
 CaseEdits icuUppercase(std::u16string_view text, const std::string& language);
 
 inline constexpr char16_t noBreakSpace = u'\u00A0';
+inline constexpr char16_t plainHyphen = u'\u2010';
+inline constexpr char16_t noBreakHyphen = u'\u2011';
 inline bool isAsciiDigit(char16_t unit) {
     return unit >= u'0' && unit <= u'9';
 }

@@ -49,6 +49,7 @@ public:
     [[nodiscard]] bool reshapesAtBreaks() const override { return base_.reshapesAtBreaks(); }
     [[nodiscard]] bool makesSpaces() const override { return base_.makesSpaces(); }
     [[nodiscard]] bool kerns(std::string_view script) const override { return base_.kerns(script); }
+    [[nodiscard]] bool drawsHyphenMinus() const override { return base_.drawsHyphenMinus(); }
     [[nodiscard]] hb_script_t scriptOfCommon() const override { return base_.scriptOfCommon(); }
     [[nodiscard]] bool resolvesScriptsByPiece() const override { return base_.resolvesScriptsByPiece(); }
     [[nodiscard]] bool shapesAcross(char16_t unit) const override { return base_.shapesAcross(unit); }

@@ -332,26 +332,31 @@ double firstLine(const project::Copy& copy, const ShapingStyle& style, const Bre
 }
 
 // Measured in Chromium 156: Lato kerns `r` with a space. At a line's end the `r` of `after rain` loses that
-// if the text is not aligned to its start, or has word spacing and no inline boxes, and keeps it otherwise,
-// as in Firefox 153.
+// if the text is not aligned to its start, is underlined, or is directly in a box with a border or a
+// background; it keeps it otherwise, as in Firefox 153, and with word spacing, too.
 TEST(Lines, ChromiumDropsKerningWithTheSpaceAtALinesEndIfItsPlaceMatters) {
     using Kind = project::Run::Kind;
     const project::Copy plain = test::plain("after rain");
-    const project::Copy linked = {{Kind::Link, "after", "#"}, {Kind::Plain, " rain", ""}};
+    const project::Copy endsLink = {{Kind::Link, "after", "#"}, {Kind::Plain, " rain", ""}};
+    const project::Copy linked = {{Kind::Link, "after rain", "#"}};
+    const project::Copy emphasised = {{Kind::Strong, "after rain", ""}};
     const project::Copy later = {{Kind::Plain, "after rain ", ""}, {Kind::Link, "falls", "#"}};
     const ShapingStyle start = test::styleOf("Lato");
     ShapingStyle centred = start;
     centred.alignsEnds = true;
-    ShapingStyle spaced = start;
-    spaced.spacesWords = true;
+    ShapingStyle boxed = start;
+    boxed.decorated = true;
     const double unkerned = maxContent(*test::prepare("after", start), test::at(100, 0));
     EXPECT_NEAR(firstLine(plain, start, blink()), unkerned - 2, 0.2);
     EXPECT_NEAR(firstLine(plain, centred, blink()), unkerned, 1e-4);
-    EXPECT_NEAR(firstLine(plain, spaced, blink()), unkerned, 1e-4);
+    EXPECT_NEAR(firstLine(plain, boxed, blink()), unkerned, 1e-4);
+    EXPECT_NEAR(firstLine(linked, start, blink()), unkerned, 1e-4);
     EXPECT_NEAR(firstLine(later, centred, blink()), unkerned, 1e-4);
-    EXPECT_NEAR(firstLine(later, spaced, blink()), unkerned - 2, 0.2);
-    EXPECT_NEAR(firstLine(linked, centred, blink()), unkerned - 2, 0.2);
+    EXPECT_NEAR(firstLine(later, boxed, blink()), unkerned, 1e-4);
+    EXPECT_NEAR(firstLine(endsLink, centred, blink()), unkerned - 2, 0.2);
+    EXPECT_NEAR(firstLine(emphasised, centred, blink()) - firstLine(emphasised, boxed, blink()), 2, 0.4);
     EXPECT_NEAR(firstLine(plain, centred, gecko()), unkerned - 2, 0.2);
+    EXPECT_NEAR(firstLine(linked, start, gecko()), unkerned - 2, 0.2);
 }
 
 // Measured in Chromium 156 and Firefox 153: Lato has a hyphen and no no-break hyphen.
@@ -363,6 +368,66 @@ TEST(Lines, AFaceWithAHyphenDrawsTheNoBreakHyphen) {
         EXPECT_EQ(paragraph->runs().front().face->family(), "Lato") << profile->name();
         EXPECT_TRUE(paragraph->notes().empty()) << profile->name();
     }
+}
+
+// Measured in Firefox 153: Noto Rashi Hebrew has neither hyphen; its hyphen-minus, 31 px wide at 100 px,
+// draws both. Chromium 156 takes a hyphen from the next family.
+TEST(Lines, FirefoxDrawsHyphensThatAFaceLacksWithItsHyphenMinus) {
+    for (const char* sign : {"\u2010", "\u2011"}) {
+        ShapingStyle style = test::styleOf("Noto Rashi Hebrew");
+        style.family = {"Noto Rashi Hebrew", "Inter"};
+        const auto prepared = [&](const BreakProfile& profile) {
+            return Paragraph::prepare(test::plain(sign), style, test::fonts(), profile);
+        };
+        EXPECT_NEAR(maxContent(*prepared(gecko()), test::at(100, 0)), 31, 0.1);
+        EXPECT_EQ(prepared(gecko())->runs().front().face->family(), "Noto Rashi Hebrew");
+        EXPECT_EQ(prepared(blink())->runs().front().face->family(), "Inter");
+    }
+}
+
+// Measured in Firefox 153 and Chromium 156 at 100 px in EB Garamond: `AV` is 110.6 px wide, without kerning
+// 120.6 px.
+TEST(Lines, FirefoxKernsNotAcrossAWordJoiner) {
+    const auto width = [](const std::string& copy, const BreakProfile& profile) {
+        return maxContent(
+            *Paragraph::prepare(test::plain(copy), test::styleOf("EB Garamond"), test::fonts(), profile),
+            test::at(100, 0));
+    };
+    for (const char* between : {"\u2060", "\uFEFF", "\u200B"}) {
+        EXPECT_NEAR(width(std::string("A") + between + "V", gecko()), 120.6, 0.1);
+        EXPECT_NEAR(width(std::string("A") + between + "V", blink()), 110.6, 0.1);
+    }
+    for (const char* between : {"\u200C", "\u200D", "\u00AD"})
+        EXPECT_NEAR(width(std::string("A") + between + "V", gecko()), 110.6, 0.1);
+}
+
+// Measured in Firefox 153 with a body of 15.8464 px in 283.633 px: a narrower width has five lines, too, but
+// fewer with bold text, whose face makes a line taller. So the text stays as it is.
+TEST(Lines, BalanceInFirefoxKeepsTheHeight) {
+    using Kind = project::Run::Kind;
+    ShapingStyle style = test::styleOf("EB Garamond", 500);
+    style.family = {"EB Garamond"};
+    style.letterCase = project::LetterCase::Uppercase;
+    style.ligatures = false;
+    style.language = "ru";
+    const project::Copy copy = {{Kind::Plain, "В группе не больше двенадцати человек — ", ""},
+                                {Kind::Strong, "так тише. Дети до", ""},
+                                {Kind::Plain, " восьми лет приходят ", ""},
+                                {Kind::Strong, "только со взрослыми.", ""}};
+    const ParagraphPtr paragraph = Paragraph::prepare(copy, style, test::fonts(), gecko());
+    LineQuery query = test::at(15.8464, 283.633);
+    query.letterSpacing = 0.18;
+    query.balance = true;
+    const auto secondLine = [&] {
+        std::vector<Line> lines;
+        breakLines(*paragraph, query, gecko(), lines);
+        EXPECT_EQ(lines.size(), 5U);
+        return paragraph->utf8(lines[1].first, lines[1].end);
+    };
+    EXPECT_EQ(secondLine(), "ДВЕНАДЦАТИ ЧЕЛОВЕК —");
+    query.heightSize = 15.8464;
+    query.lineHeight = 1.5 * query.heightSize;
+    EXPECT_EQ(secondLine(), "ДВЕНАДЦАТИ ЧЕЛОВЕК — ТАК");
 }
 
 // Measured in Chromium 156: `एक-एक` in Noto Serif Devanagari at 15.848 px, 14.45 px wide.

@@ -40,5 +40,24 @@ TEST(Scripts, FirefoxShapesDigitsAloneAsLatin) {
     EXPECT_NEAR(width("עד 11:00.", gecko()) - width("עד 11:00.", blink()), 1.085, 0.05);
 }
 
+// Measured in Firefox 153: text without any script of its own, in a piece of one direction and style, is
+// shaped in the script of its language if the text has characters beyond Latin-1. In Amiri at 100 px, the
+// last full stop of `أبدًا.` from left to right is 31.7 px wide in Arabic and 20.2 px in English; in Vollkorn
+// `—7.7,/7` is kerned in English and, as Han and Kana, not kerned in Japanese.
+TEST(Scripts, FirefoxShapesAPieceWithoutAScriptInThatOfTheLanguage) {
+    const auto width = [](const std::string& copy, const std::string& family, const std::string& language) {
+        ShapingStyle style = test::styleOf(family);
+        style.language = language;
+        const ParagraphPtr paragraph = Paragraph::prepare(test::plain(copy), style, test::fonts(), gecko());
+        return 100 * paragraph->ems(0, static_cast<std::uint32_t>(paragraph->clusters().size()));
+    };
+    EXPECT_NEAR(width("أبدًا.", "Amiri", "ar"), 141.9, 0.1);
+    EXPECT_NEAR(width("أبدًا.", "Amiri", "en"), 130.4, 0.1);
+    EXPECT_NEAR(width(".", "Amiri", "ar"), 20.2, 0.1);
+    EXPECT_NEAR(width("—7.7,/7", "Vollkorn", "en"), 312.9, 0.1);
+    EXPECT_NEAR(width("—7.7,/7", "Vollkorn", "ja"), 333.9, 0.1);
+    EXPECT_NEAR(width("7.7,/7", "Vollkorn", "ja"), 210.5, 0.1);
+}
+
 }  // namespace
 }  // namespace tenter::text

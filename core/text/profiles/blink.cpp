@@ -100,6 +100,7 @@ public:
     [[nodiscard]] bool makesSpaces() const override { return true; }
     /// Measured in Chromium 156 with Karla, which lacks "ế" and has "ê" and the acute accent.
     [[nodiscard]] bool composes() const override { return true; }
+    [[nodiscard]] bool drawsHyphenMinus() const override { return false; }
     [[nodiscard]] bool kerns(std::string_view) const override { return true; }
     [[nodiscard]] hb_script_t scriptOfCommon() const override { return HB_SCRIPT_COMMON; }
     [[nodiscard]] bool resolvesScriptsByPiece() const override { return false; }

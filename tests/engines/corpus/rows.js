@@ -266,11 +266,11 @@ export const rows = {
     body: {family: ['EB Garamond'], lineHeight: '8.41cqi'},
     cards: cardsIn('el').map(([, {copy: text}, button]) => [{role: 'heading', copy: [{strong: text.split(' ').slice(0, 4).join(' ')}]}, {role: 'body', copy: [{strong: text}]}, button]),
   }),
-  // Letters that are kerned with the space at a line's end, aligned to either side.
+  // Letters that are kerned with the space at a line's end, aligned to either side, and in a box with a border.
   kerned: row('kerned', {
     most: 6,
-    style: narrow({heading: {family: ['Lato'], align: 'center', overflowWrap: 'anywhere'}, body: {family: ['Lato'], size: [[329, 21.4], [1565, 16.9]]}, note: {family: ['Vollkorn'], letterSpacing: '-0.02em', align: 'end'}}),
-    cards: ['the ground stays soft after rain', 'ir yetişkinle gelir.', 'nikdy víc, někdy míň. Loďka'].map((text) => ['heading', 'body', 'note'].map((role) => textPart(role, text))).concat([[{role: 'body', copy: [{link: 'her river', to: '#'}, ' or ', {strong: 'over there'}, ' were our rivers']}]]),
+    style: narrow({heading: {family: ['Lato'], align: 'center', overflowWrap: 'anywhere'}, body: {family: ['Lato'], size: [[329, 21.4], [1565, 16.9]], wordSpacing: '0.03em'}, note: {family: ['Vollkorn'], letterSpacing: '-0.02em', align: 'end'}, button: {family: ['Lato'], align: 'start', padding: sides('0', '0', '0', '0'), border: {width: '1px', colour: '#567'}}}),
+    cards: ['the ground stays soft after rain', 'ir yetişkinle gelir.', 'nikdy víc, někdy míň. Loďka'].map((text) => ['heading', 'body', 'note'].map((role) => textPart(role, text))).concat([[{role: 'body', copy: [{link: 'her river or over', to: '#'}, ' or ', {strong: 'over there'}, ' were our rivers']}, textPart('button', 'for her rivers or over')]]),
   }),
   // A hyphen at the start of a line that is cut, and a no-break hyphen in a face that has only the hyphen.
   hyphens: row('hyphens', {
@@ -278,6 +278,28 @@ export const rows = {
     language: 'hi',
     style: narrow({heading: {family: ['Noto Serif Devanagari'], overflowWrap: 'anywhere'}, body: {family: ['Lato'], place: 'start'}}),
     cards: ['एक-एक करके', 'एक-दो-तीन'].map((text) => [textPart('heading', text), textPart('body', 'well\u2011known words')]),
+  }),
+  // Text without a script of its own beside Arabic, balanced text with taller bold lines, hyphens that a face lacks, a
+  // word joiner, and a fallback face that only one style has; in a centred row with shares of the card.
+  pieces: row('pieces', {
+    most: 4,
+    language: 'ar',
+    style: {
+      row: {columnGap: '1.1rem', lastLine: 'center'},
+      card: {padding: sides('0.5rem', '3.1%', '0.5rem', '2.3%')},
+      text: {
+        heading: {family: ['EB Garamond'], weight: 500, size: [[561, 18.759], [1688, 16.082]], wrap: 'balance'},
+        body: {family: ['Amiri', 'Lato'], lineHeight: '9.09cqi', place: 'start', overflowWrap: 'anywhere'},
+        note: {family: ['Noto Rashi Hebrew', 'Inter'], size: 14.65, letterSpacing: '0.25cqi'},
+        button: {family: ['Karla', 'EB Garamond'], weight: 705, overflowWrap: 'anywhere'},
+      },
+    },
+    cards: ['В группе не больше двенадцати — ', 'Дети до восьми лет приходят — '].map((text) => [
+      {role: 'heading', copy: [text, {strong: 'так тише. Дети до'}, ' восьми лет приходят ', {strong: 'только со взрослыми.'}]},
+      textPart('body', 'والريح لا تهدأ عند المنارة (Gull Point) أبدًا.'),
+      textPart('note', 'הביאו מגפיים well\u2011known WORD\u2060JOIN\u2060ER הגשם.'),
+      {role: 'button', copy: ['một ', {emphasis: 'một chiếc'}, ' bộ'], link: '#'},
+    ]),
   }),
   // Cards that a picture beside the text makes wider than their column, in a row that wraps.
   wrapped: row('wrapped', {
