@@ -338,6 +338,20 @@ bool ParagraphBuilder::hasInk(std::uint32_t begin, std::uint32_t end) const {
     return false;
 }
 
+// Firefox 153 adds letter spacing after a zero-width space or word joiner there, as before Latin letters in
+// Arabic text, and nowhere else.
+bool ParagraphBuilder::endsPiece(std::uint32_t unit) const {
+    const auto isApart = [&](std::uint32_t one, std::uint32_t next) {
+        using Kind = project::Run::Kind;
+        const auto fontOf = [&](std::uint32_t at) {
+            const Kind kind = copy_[copyRunOf(at)].kind;
+            return kind == Kind::Link ? Kind::Plain : kind;  // the same font
+        };
+        return levels_[one] != levels_[next] || fontOf(one) != fontOf(next);
+    };
+    return unit == 0 || unit + 1 == text_.size() || isApart(unit - 1, unit) || isApart(unit, unit + 1);
+}
+
 // Each HarfBuzz cluster becomes one cluster. A ligature becomes one for each of its graphemes, with an equal
 // share of the advance, because a line may break inside it, such as at a soft hyphen. CSS Fonts 4 leaves the
 // shares to the engine; Chromium and Firefox both use equal ones.
@@ -372,7 +386,9 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         const bool counted = profile_.spacesGraphemes() ? graphemes_[starts[i]] : i == 0;
         const bool spaced =
             cluster.visible && counted && profile_.spacesAfter(codePointAt(text_, starts[i]), item.script);
-        cluster.letterUnits = spaced ? 1 : 0;
+        const bool ends =
+            !cluster.visible && !profile_.shapesAcross(text_[starts[i]]) && endsPiece(starts[i]);
+        cluster.letterUnits = spaced || ends ? 1 : 0;
         double share = 0;
         if (inked == 0)
             share = advance / static_cast<double>(starts.size() - 1);

@@ -46,6 +46,8 @@ private:
 
     /// Index in the copy of the run that holds code unit `unit` of the text.
     [[nodiscard]] std::size_t copyRunOf(std::size_t unit) const { return sources_[unit].run; }
+    /// True for a unit at the start or end of a piece of text of one direction and style.
+    [[nodiscard]] bool endsPiece(std::uint32_t unit) const;
     [[nodiscard]] bool hasInk(std::uint32_t begin, std::uint32_t end) const;
     [[nodiscard]] FacePtr faceFor(std::u16string_view grapheme, std::size_t copyRun, bool& fallback);
     [[nodiscard]] std::uint16_t runOf(std::size_t unit, const FacePtr& face);

@@ -401,6 +401,23 @@ TEST(Lines, FirefoxKernsNotAcrossAWordJoiner) {
         EXPECT_NEAR(width(std::string("A") + between + "V", gecko()), 110.6, 0.1);
 }
 
+// Measured in Firefox 153 with a letter spacing of 10 px: inside a text a zero-width space has none after it,
+// at an end and where the direction changes it has.
+TEST(Lines, FirefoxSpacesAZeroWidthSpaceAtAnEndOfAPiece) {
+    const auto spacings = [](const std::string& copy) {
+        ShapingStyle style = test::styleOf("Lato");
+        style.ligatures = false;
+        const ParagraphPtr paragraph = Paragraph::prepare(test::plain(copy), style, test::fonts(), gecko());
+        return paragraph->letters(0, static_cast<std::uint32_t>(paragraph->clusters().size()));
+    };
+    EXPECT_EQ(spacings("AB\u200BCD"), 4U);
+    EXPECT_EQ(spacings("AB \u2060CD"), 5U);
+    EXPECT_EQ(spacings("\u200BAB"), 3U);
+    EXPECT_EQ(spacings("AB\u200B"), 3U);
+    EXPECT_EQ(spacings("عرب\u200Bab"), 3U);
+    EXPECT_EQ(spacings("عرب \u200Bعرب"), 1U);
+}
+
 // Measured in Firefox 153 with a body of 15.8464 px in 283.633 px: a narrower width has five lines, too, but
 // fewer with bold text, whose face makes a line taller. So the text stays as it is.
 TEST(Lines, BalanceInFirefoxKeepsTheHeight) {
