@@ -258,24 +258,24 @@ void ParagraphBuilder::addLacked(std::vector<FontNote>& notes, std::u16string_vi
     if (std::ranges::find(notes, note) == notes.end()) notes.push_back(note);
 }
 
+// A link has the font of plain text; so have emphasis in italics and strong text in the heaviest weight.
+project::Run::Kind ParagraphBuilder::fontOf(std::size_t unit) const {
+    using Kind = project::Run::Kind;
+    const Kind kind = copy_[copyRunOf(unit)].kind;
+    const bool same = kind == Kind::Link || (kind == Kind::Emphasis && style_.italic) ||
+                      (kind == Kind::Strong && bolder(style_.weight) == style_.weight);
+    return same ? Kind::Plain : kind;
+}
+
 std::vector<hb_script_t> ParagraphBuilder::findScripts() const {
     if (!profile_.resolvesScriptsByPiece()) return scriptsOf(text_);
-    // The style of a link has the same font as plain text; so have emphasis in italics and strong text in the
-    // heaviest weight.
-    const auto styleAt = [&](std::size_t unit) {
-        using Kind = project::Run::Kind;
-        const Kind kind = copy_[copyRunOf(unit)].kind;
-        const bool same = kind == Kind::Link || (kind == Kind::Emphasis && style_.italic) ||
-                          (kind == Kind::Strong && bolder(style_.weight) == style_.weight);
-        return same ? Kind::Plain : kind;
-    };
     std::vector<char> beyondLatin1(copy_.size(), 0);  // 1 if the copy run has a character beyond Latin-1
     for (std::size_t i = 0; i < text_.size(); ++i)
         if (text_[i] > 0xFF) beyondLatin1[copyRunOf(i)] = 1;
     std::vector<hb_script_t> scripts;
     for (std::size_t begin = 0; begin < text_.size();) {
         std::size_t end = begin + 1;
-        while (end < text_.size() && levels_[end] == levels_[begin] && styleAt(end) == styleAt(begin))
+        while (end < text_.size() && levels_[end] == levels_[begin] && fontOf(end) == fontOf(begin))
             ++end;
         auto piece = scriptsOf(std::u16string_view(text_).substr(begin, end - begin));
         // In a text with characters beyond Latin-1, a piece without any script has that of the language:
@@ -297,8 +297,10 @@ void ParagraphBuilder::itemise() {
         const FacePtr face = text_[i] == lineFeed ? nullptr : faces_[i];
         const bool apart =
             !profile_.shapesAcross(text_[i]) || (i > 0 && !profile_.shapesAcross(text_[i - 1]));
+        // Nothing is kerned with text in another style, even if the family has one face for both.
         const bool joins = !items_.empty() && face && !apart && items_.back().face == face &&
-                           items_.back().level == levels_[i] && items_.back().script == scripts[i];
+                           fontOf(i) == fontOf(i - 1) && items_.back().level == levels_[i] &&
+                           items_.back().script == scripts[i];
         if (joins)
             items_.back().end = i + 1;
         else
@@ -342,11 +344,6 @@ bool ParagraphBuilder::hasInk(std::uint32_t begin, std::uint32_t end) const {
 // Arabic text, and nowhere else.
 bool ParagraphBuilder::endsPiece(std::uint32_t unit) const {
     const auto isApart = [&](std::uint32_t one, std::uint32_t next) {
-        using Kind = project::Run::Kind;
-        const auto fontOf = [&](std::uint32_t at) {
-            const Kind kind = copy_[copyRunOf(at)].kind;
-            return kind == Kind::Link ? Kind::Plain : kind;  // the same font
-        };
         return levels_[one] != levels_[next] || fontOf(one) != fontOf(next);
     };
     return unit == 0 || unit + 1 == text_.size() || isApart(unit - 1, unit) || isApart(unit, unit + 1);

@@ -32,6 +32,8 @@ private:
     /// Adds a note that the family lacks `grapheme` and that `face` draws it. The note names the script, so
     /// that there is one note for each script.
     void addLacked(std::vector<FontNote>& notes, std::u16string_view grapheme, const FacePtr& face) const;
+    /// The kind of run with the font of code unit `unit`: Plain if its run has the font of plain text.
+    [[nodiscard]] project::Run::Kind fontOf(std::size_t unit) const;
     /// The script of each unit of the text.
     [[nodiscard]] std::vector<hb_script_t> findScripts() const;
     void itemise();

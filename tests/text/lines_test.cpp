@@ -401,6 +401,23 @@ TEST(Lines, FirefoxKernsNotAcrossAWordJoiner) {
         EXPECT_NEAR(width(std::string("A") + between + "V", gecko()), 110.6, 0.1);
 }
 
+// Measured in Chromium 156 and Firefox 153 in Manrope, which has no italic face, at 100 px: `AV` is 114.3 px
+// wide, also with a link in it, and 121.3 px with a slanted `A`.
+TEST(Lines, TextInTwoStylesOfOneFaceIsNotKerned) {
+    using Kind = project::Run::Kind;
+    for (const BreakProfile* profile : profiles()) {
+        const auto width = [&](Kind kind) {
+            const project::Copy copy = {{kind, "A", "#"}, {Kind::Plain, "V", ""}};
+            return maxContent(
+                *Paragraph::prepare(copy, test::styleOf("Manrope", 300), test::fonts(), *profile),
+                test::at(100, 0));
+        };
+        EXPECT_NEAR(width(Kind::Plain), 114.3, 0.1) << profile->name();
+        EXPECT_NEAR(width(Kind::Link), 114.3, 0.1) << profile->name();
+        EXPECT_NEAR(width(Kind::Emphasis), 121.3, 0.1) << profile->name();
+    }
+}
+
 // Measured in Firefox 153 with a letter spacing of 10 px: inside a text a zero-width space has none after it,
 // at an end and where the direction changes it has.
 TEST(Lines, FirefoxSpacesAZeroWidthSpaceAtAnEndOfAPiece) {
