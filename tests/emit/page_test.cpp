@@ -157,7 +157,8 @@ TEST(Page, GivesMissingCharactersAFontForThemAlone) {
 }
 
 // CSS Fonts 4 § 5.2: of a family, the face nearest in style is used. The bold face of EB Garamond lacks the
-// letter that its italic face draws; without a rule for the bold face, browsers draw bold text with the italic one.
+// letter that its italic face draws; without a rule for the bold face, browsers draw bold text with the
+// italic one.
 TEST(Page, KeepsTextOfOneStyleFromTheFaceOfAnother) {
     using Kind = project::Run::Kind;
     const Folder folder;
