@@ -9,6 +9,7 @@
 #include <QScrollBar>
 #include <QStyleOptionComboBox>
 #include <QTranslator>
+#include <QTreeView>
 
 #include "axis/data_dialog.h"
 #include "compare/compare_dialog.h"
@@ -327,6 +328,26 @@ private Q_SLOTS:
                "shortcuts");
         lookAt(new_row::NewRowDialog(nullptr), "new row");
         lookAt(page_import::ImportDialog(session.document, nullptr), "import");
+        page_import::ImportDialog import(session.document, nullptr);
+        import.openPage(QStringLiteral(TENTER_SOURCE_DIR "/tests/engines/themes/almanac.html"));
+        import.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&import));
+        waitForJobs(import);
+        QTRY_VERIFY(import.reader().result().row.has_value());
+        // What the page is called, and an element of it.
+        names << "div .month";
+        for (const auto* label : import.findChildren<QLabel*>())
+            if (label->text().startsWith("almanac.html, ")) names << label->text();
+        look("import with a page", import);
+        const auto* elements = import.findChild<QTreeView*>();
+        constexpr int roles = 1;
+        QTRY_VERIFY(elements->columnWidth(roles) >= 40);
+        for (QModelIndex at = elements->model()->index(0, roles); at.isValid();
+             at = elements->indexBelow(at)) {
+            const QString role = at.siblingAtColumn(roles).data().toString();
+            QVERIFY2(elements->columnWidth(roles) >= elements->fontMetrics().horizontalAdvance(role),
+                     qPrintable(role));
+        }
         window->findChild<axis::AxisPane*>()->dataAction()->trigger();
         look("data as table", *window->findChild<axis::DataDialog*>());
         window::showUndoList(session.document.undoStack(), window.get());

@@ -102,6 +102,8 @@ void RowReview::setResult(const ImportResult& result, const std::vector<std::str
         tree_->expandAll();
     else
         tree_->expandToDepth(static_cast<int>(row->tree.between(0, row->row).size()) + 1);
+    // The column was measured by the rows that were visible before.
+    tree_->header()->setSectionResizeMode(ElementModel::Role, QHeaderView::ResizeToContents);
     const bool stands = wanted < row->tree.size() && !row->tree[wanted].isText() &&
                         row->tree.isWithin(wanted, row->tree.body());
     select(stands ? wanted : row->cards.front().node);
