@@ -89,6 +89,7 @@ struct FontMeasures {
     double xHeight = 0.5;    ///< 1ex
     double capHeight = 0.7;  ///< 1cap
     double ideograph = 1;    ///< 1ic: the advance of the water ideograph
+    double space = 0.25;     ///< the advance of a space
 };
 
 /// Finds them for values of font-family, font-weight and font-style; an empty value is the initial one. Empty

@@ -386,7 +386,9 @@ Line Styles::fontSize(Element element) {
                 return fontUnit(element, unit);
             };
             const std::optional<Calculated> value = calculate(word, basis, problems);
-            size = value && !value->isNumber ? first(value->length) : outer;
+            // 0 is a length without a unit. CSS Values 4 § 6.
+            const bool isZero = value && value->isNumber && value->number == 0;
+            size = isZero ? Line{} : value && !value->isNumber ? first(value->length) : outer;
         }
     }
     fontSizes_[element] = size;

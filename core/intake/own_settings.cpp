@@ -64,6 +64,18 @@ std::optional<Length> single(const std::array<double, 6>& sum) {
     return found;
 }
 
+/// The sum as a length, or as `calc()` of several.
+std::string sumCss(const std::array<double, 6>& sum) {
+    if (const auto one = single(sum)) return one->css();
+    std::string text = "calc(";
+    for (std::size_t i = 0; i < sum.size(); ++i) {
+        if (sum[i] == 0) continue;
+        if (text.size() > 5) text += " + ";
+        text += units::number(sum[i], 6) + std::string(units::suffix(static_cast<Unit>(i)));
+    }
+    return text + ")";
+}
+
 class Reader {
 public:
     Reader(const RowValues& values, const OwnContext& context, std::vector<std::string>& unread)
@@ -217,6 +229,7 @@ private:
             for (std::string& side : padding)
                 side = ofColumn(side);
         std::string& start = padding[context_.rightToLeft ? 1 : 3];
+        if (!beside_) readRoomOfPicture(start);
         if (beside_) {
             // The padding, the picture, and unless it is full-bleed the same padding again.
             if (auto sum = sumIn(start)) {
@@ -239,6 +252,16 @@ private:
         shadow(valueOf(card, "box-shadow", "none"), out.shadow);
         out.linked = valueOf(of("button::after"), "content", "none") != "none";
     }
+    /// Cards without a picture at their start have the room for one beside their text, too, but no rule for
+    /// it.
+    void readRoomOfPicture(const std::string& start) {
+        const auto sum = sumIn(start);
+        if (!sum || single(*sum) || (*sum)[static_cast<std::size_t>(Unit::Percent)] <= 0) return;
+        beside_ = true;
+        bleeds_ = out_.card.bleed.emplace(false);
+        out_.card.direction = project::Direction::Beside;
+        out_.card.pictureShare = Length::percent((*sum)[static_cast<std::size_t>(Unit::Percent)]);
+    }
     /// A padding of a card in a row with a centred last line, whose percentages refer to the row, as one
     /// whose percentages refer to the column. Other values stay.
     [[nodiscard]] std::string ofColumn(const std::string& side) const {
@@ -254,8 +277,7 @@ private:
         (*sum)[percent] = share;
         if (gap.unit() != Unit::Percent)
             (*sum)[static_cast<std::size_t>(gap.unit())] += share / 100 * (count - 1) / count * gap.value();
-        const auto one = single(*sum);
-        return one ? one->css() : side;
+        return sumCss(*sum);
     }
     static void shadow(const std::string& text, project::Shadow& out) {
         out = {Length(), Length(), Length(), Length(), units::Colour{0, 0, 0, 0}, {}};

@@ -75,7 +75,24 @@ std::optional<OwnSheet> OwnSheet::read(std::string_view css) {
     out.sheet_ = css::readSheet(css);
     out.collectNames();
     if (out.classes_.empty() || out.rowName_.empty()) return std::nullopt;
+    if (!out.isOwn()) return std::nullopt;
     return out;
+}
+
+/// True if the row has the declarations that it has in every form that Tenter prints, and that others seldom
+/// write. Other authors give their classes such names, too.
+bool OwnSheet::isOwn() const {
+    constexpr double widest = 100000;
+    return std::ranges::any_of(classes_, [&](const std::string& className) {
+        const RowValues values = at(className, widest);
+        const auto row = values.find("");
+        if (row == values.end()) return false;
+        const auto has = [&](const char* property, const char* value) {
+            const auto set = row->second.find(property);
+            return set != row->second.end() && set->second == value;
+        };
+        return has("font-optical-sizing", "none") && has("font-synthesis", "style");
+    });
 }
 
 void OwnSheet::collectNames() {

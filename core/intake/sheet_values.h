@@ -42,6 +42,7 @@ private:
     };
     [[nodiscard]] std::optional<Target> targetOf(std::string_view selector) const;
     void collectNames();
+    [[nodiscard]] bool isOwn() const;
 
     css::Sheet sheet_;
     std::vector<std::string> classes_;

@@ -5,6 +5,7 @@
 
 #include "markup/copy.h"
 #include "markup/encoding.h"
+#include "markup/headings.h"
 #include "markup/matching.h"
 #include "markup/picture_file.h"
 #include "markup/row_finder.h"
@@ -180,9 +181,9 @@ private:
                     continue;
                 }
                 card.parts.emplace_back(textPartOf(tree(), part.node, part.role));
-                const std::string& tag = tree()[part.node].name;
-                if (part.role == "heading" && !hasLevel && tag.size() == 2 && tag[0] == 'h') {
-                    adopted_.project.row().headingLevel = tag[1] - '0';
+                const int level = headingLevelOf(tree()[part.node]);
+                if (part.role == "heading" && !hasLevel && level > 0) {
+                    adopted_.project.row().headingLevel = level;
                     hasLevel = true;
                     found(wording::say("Heading level: %1.",
                                        {std::to_string(adopted_.project.row().headingLevel)}));
@@ -336,19 +337,19 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     std::optional<Tree> tree = parse(characters.utf8, file, problems);
     if (!tree) return std::nullopt;
     const Tree whole = cleaned(*tree);
-    std::optional<FoundRow> found = findRow(whole, project, file, page.choices, problems);
-    if (!found) return std::nullopt;
     Report report;
+    std::vector<PageSheet> sheets;
+    if (page.theme)
+        sheets.push_back({*page.theme, page.themeName, {}, {}, page.themeName, {}});
+    else
+        sheets = sheetsOf(*tree, page.file, report.cautions);
+    const PageStyles styles(sheets);
+    std::optional<FoundRow> found = findRow(whole, project, file, page.choices, styles.sheet(), problems);
+    if (!found) return std::nullopt;
     if (characters.encoding != "UTF-8")
         report.found.push_back(wording::say("Encoding: %1.", {characters.encoding}));
     const Tree keptTree = found->kept.tree;
     const NodeId classElement = found->classElement;
-    std::vector<PageSheet> sheets;
-    if (page.theme)
-        sheets.push_back({*page.theme, "", {}, {}});
-    else
-        sheets = sheetsOf(*tree, page.file, report.cautions);
-    const PageStyles styles(sheets);
     const std::string theme = styles.affecting(whole, found->pageRow);
     std::optional<ThemePage> around;
     // A whole page says where its row is, even if none of its rules affects the row.

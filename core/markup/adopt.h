@@ -32,6 +32,8 @@ struct PageToAdopt {
     std::function<std::optional<std::pair<int, int>>(const std::filesystem::path&)> pictureSize = {};
     /// CSS of the theme given by the person, instead of the stylesheets of the page.
     std::optional<std::string> theme = {};
+    /// The name of the file with that CSS; empty: none.
+    std::string themeName = {};
     /// Measures the container and the root size in a browser; unset: they are only read from the CSS.
     Browse browse = {};
     /// True to get the page with which a browser can measure them later.

@@ -8,6 +8,7 @@
 #include "markup/matching.h"
 #include "markup/row_finder.h"
 #include "markup/selectors.h"
+#include "markup/theme.h"
 #include "project/rules.h"
 #include "project/wording.h"
 
@@ -40,7 +41,15 @@ public:
         const std::optional<Tree> tree = parse(characters.utf8, file_, problems_);
         if (!tree) return std::nullopt;
         page_ = cleaned(*tree);
-        std::optional<FoundRow> found = findRow(page_, project_, file_, asked_.choices, problems_);
+        std::vector<std::string> ignored;
+        std::vector<PageSheet> sheets;
+        if (asked_.theme)
+            sheets.push_back({*asked_.theme, asked_.themeName, {}, {}, asked_.themeName, {}});
+        else
+            sheets = sheetsOf(*tree, asked_.file, ignored);
+        styles_.emplace(std::move(sheets));
+        std::optional<FoundRow> found =
+            findRow(page_, project_, file_, asked_.choices, styles_->sheet(), problems_);
         if (!found) return std::nullopt;
         found_ = std::move(*found);
         if (node >= kept().size() || kept()[node].isText())
@@ -179,7 +188,8 @@ private:
             return choice.role == "row" || choice.role == "card";
         });
         project::Problems ignored;
-        const std::optional<FoundRow> guessed = findRow(page_, project_, file_, said, ignored);
+        const std::optional<FoundRow> guessed =
+            findRow(page_, project_, file_, said, styles_->sheet(), ignored);
         std::vector<std::pair<std::string, std::vector<NodeId>>> roles;
         const auto add = [&](const std::string& role, NodeId node) {
             const auto known = std::ranges::find(roles, role, &decltype(roles)::value_type::first);
@@ -233,6 +243,7 @@ private:
     std::string file_;
     project::Problems& problems_;
     Tree page_;
+    std::optional<PageStyles> styles_;
     FoundRow found_;
 };
 

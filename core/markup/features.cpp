@@ -7,6 +7,8 @@
 namespace tenter::markup {
 
 bool isHeading(const Node& node) {
+    // WAI-ARIA 1.2 § 5.4, role heading.
+    if (const std::string* role = node.find("role"); role != nullptr && *role == "heading") return true;
     return node.space == Space::Html && node.name.size() == 2 && node.name[0] == 'h' && node.name[1] >= '1' &&
            node.name[1] <= '6';
 }

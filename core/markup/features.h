@@ -21,6 +21,6 @@ struct Features {
 /// nothing.
 std::vector<Features> featuresOf(const Tree& tree, NodeId top = 0);
 
-bool isHeading(const Node& node);  ///< true for h1 to h6
+bool isHeading(const Node& node);  ///< true for h1 to h6, and for the role heading
 
 }  // namespace tenter::markup

@@ -85,6 +85,7 @@ public:
         measures.xHeight = metricOf(face, HB_OT_METRICS_TAG_X_HEIGHT, 0.5);
         measures.capHeight = metricOf(face, HB_OT_METRICS_TAG_CAP_HEIGHT, face.ascent());
         measures.ideograph = advanceOf(face, U'\u6C34', 1);
+        measures.space = advanceOf(face, U' ', 0.25);
         return measures;
     }
 

@@ -290,23 +290,83 @@ std::optional<Line> PageBoxes::besideFloats(NodeId node, const PageBox& outer, c
     return isWider(taken + opposite + size, outer.width) ? Line{} : taken;
 }
 
-/// Where a box in a line is: 0 at the start, 0.5 in the centre, 1 at the end.
-double PageBoxes::inLine(NodeId node, NodeId parent) {
-    for (NodeId child = tree_[parent].firstChild; child != noNode; child = tree_[child].next) {
-        if (child == node) continue;
-        const bool isText = tree_[child].isText();
-        const std::string display = isText ? "" : styles_.value(child, "display");
-        const bool isInline = isText ? !isBlank(tree_[child].text)
-                                     : isIn(display, {"", "inline"}) || display.starts_with("inline-");
-        if (isInline)
-            say(node, wording::noted("%1 is in a line with other content, so its place is not known"));
-    }
+/// Where boxes in a line are: 0 at the start, 0.5 in the centre, 1 at the end.
+double PageBoxes::inLine(NodeId parent) {
     const std::string align = styles_.value(parent, "text-align");
     const bool rightToLeft = styles_.value(parent, "direction") == "rtl";
     if (align.find("center") != std::string::npos) return 0.5;
     if (isIn(align, {"left", "-webkit-left"})) return rightToLeft ? 1 : 0;
     if (isIn(align, {"right", "-webkit-right"})) return rightToLeft ? 0 : 1;
     return align == "end" ? 1 : 0;
+}
+
+/// True if no other content is in lines with the box.
+bool PageBoxes::isAloneInLine(NodeId node, NodeId parent) {
+    for (NodeId child = tree_[parent].firstChild; child != noNode; child = tree_[child].next) {
+        if (child == node) continue;
+        const bool isText = tree_[child].isText();
+        const std::string display = isText ? "" : styles_.value(child, "display");
+        const bool isInline = isText ? !isBlank(tree_[child].text)
+                                     : isIn(display, {"", "inline"}) || display.starts_with("inline-");
+        if (isInline) return false;
+    }
+    return true;
+}
+
+/// The width of a space between boxes in a line of `parent`.
+Line PageBoxes::spaceOf(NodeId parent) {
+    const Line size = styles_.fontSize(parent);
+    if (at(size) <= 0) return {};
+    double advance = css::FontMeasures{}.space;
+    if (styles_.fonts)
+        if (const auto measures =
+                styles_.fonts(styles_.value(parent, "font-family"), styles_.value(parent, "font-weight"),
+                              styles_.value(parent, "font-style")))
+            advance = measures->space;
+    return styles_.larger(
+        advance * size + lengthOf(parent, "letter-spacing", {}) + lengthOf(parent, "word-spacing", {}), {});
+}
+
+/// The room before a box in a line that the boxes before it and the free room take. Empty if other content is
+/// in the line, or if the width of a box is not known. CSS 2 § 9.4.2.
+std::optional<Line> PageBoxes::besideInLine(const PageBox& outer, NodeId node, NodeId parent,
+                                            double alignment) {
+    if (styles_.value(parent, "direction") == "rtl") return std::nullopt;
+    Line taken;
+    Line before;
+    bool isFirst = true;
+    bool hasSpace = false;
+    bool isPast = false;
+    for (NodeId child = tree_[parent].firstChild; child != noNode; child = tree_[child].next) {
+        if (tree_[child].isText()) {
+            if (!isBlank(tree_[child].text)) return std::nullopt;
+            hasSpace = hasSpace || !tree_[child].text.empty();
+            continue;
+        }
+        const std::string display = styles_.value(child, "display");
+        if (display == "none" || isIn(styles_.value(child, "position"), {"absolute", "fixed"})) continue;
+        if (isIn(display, {"", "inline", "contents"})) return std::nullopt;
+        Edges edges = edgesOf(child, outer.width);
+        const std::optional<Line> width = sizeOf(child, "width", outer.width, edges);
+        const bool isBlock = !display.starts_with("inline");
+        if (!isBlock && !width) return std::nullopt;
+        const Line space = hasSpace && !isFirst ? spaceOf(parent) : Line{};
+        const Line size = isBlock ? Line{}
+                                  : limited(child, *width, outer.width, edges) + edges.insideLeft +
+                                        edges.insideRight + edges.marginLeft + edges.marginRight;
+        // Blocks are on lines of their own.
+        const bool breaks = !isFirst && (isBlock || isWider(taken + space + size, outer.width));
+        if (breaks && isPast) break;
+        taken = isFirst || breaks ? Line{} : taken + space;
+        if (child == node) {
+            before = taken;
+            isPast = true;
+        }
+        taken = taken + size;
+        isFirst = isBlock;
+        hasSpace = false;
+    }
+    return before + alignment * (outer.width - taken);
 }
 
 PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, NodeId parent) {
@@ -351,8 +411,14 @@ PageBox PageBoxes::within(const PageBox& outer, NodeId node, Context context, No
         PageBox free{toRight ? outer.left : outer.left + beside.value_or(Line{}), room};
         return placed(free, node, *content, edges, toRight ? 1 : 0);
     }
-    if (display.starts_with("inline") && context == Context::Block && parent != noNode)
-        alignment = inLine(node, parent);
+    if (display.starts_with("inline") && context == Context::Block && parent != noNode) {
+        alignment = inLine(parent);
+        if (!isAloneInLine(node, parent)) {
+            if (const std::optional<Line> beside = besideInLine(outer, node, parent, alignment))
+                return {outer.left + *beside + edges.marginLeft + edges.insideLeft, *content};
+            say(node, wording::noted("%1 is in a line with other content, so its place is not known"));
+        }
+    }
     return placed(outer, node, *content, edges, alignment);
 }
 

@@ -92,7 +92,10 @@ private:
     std::optional<PageBox> cellOf(const PageBox& outer, NodeId node, NodeId parent);
     std::optional<css::Line> besideFloats(NodeId node, const PageBox& outer, const css::Line& content,
                                           const Edges& edges, bool toRight);
-    double inLine(NodeId node, NodeId parent);
+    double inLine(NodeId parent);
+    [[nodiscard]] bool isAloneInLine(NodeId node, NodeId parent);
+    std::optional<css::Line> besideInLine(const PageBox& outer, NodeId node, NodeId parent, double alignment);
+    css::Line spaceOf(NodeId parent);
     [[nodiscard]] int repetitionsOf(NodeId grid, const css::Line& whole, const css::Line& least,
                                     bool collapses);
     [[nodiscard]] bool isWider(const css::Line& one, const css::Line& other);

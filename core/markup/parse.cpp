@@ -114,6 +114,8 @@ private:
 // Null if the limits were reached. No object here needs a destructor when the jump happens.
 GumboOutput* runGumbo(std::string_view html, Allowance& allowance) {
     GumboOptions options = kGumboDefaultOptions;
+    // Columns count characters.
+    options.tab_stop = 1;
     options.allocator = &Allowance::take;
     options.deallocator = &Allowance::give;
     options.userdata = &allowance;
@@ -166,6 +168,15 @@ struct Copying {
     unsigned next = 0;
 };
 
+// Adds a text with its place in the source.
+void addPlaced(Tree& tree, NodeId parent, const GumboText& text) {
+    tree.addText(parent, text.text);
+    Node& added = tree[tree[parent].lastChild];
+    if (added.line > 0) return;
+    added.line = text.start_pos.line;
+    added.column = text.start_pos.column;
+}
+
 Tree copied(const GumboNode* root) {
     Tree tree;
     const auto add = [&tree](const GumboNode* node, NodeId parent) {
@@ -188,7 +199,7 @@ Tree copied(const GumboNode* root) {
             case GUMBO_NODE_TEXT:
             case GUMBO_NODE_WHITESPACE:
             case GUMBO_NODE_CDATA:
-                tree.addText(top.to, child->v.text.text);
+                addPlaced(tree, top.to, child->v.text);
                 break;
             case GUMBO_NODE_COMMENT:
             case GUMBO_NODE_DOCUMENT:

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "markup/block_marks.h"
 #include "markup/given.h"
 #include "markup/headings.h"
 #include "markup/matching.h"
@@ -22,7 +23,7 @@ public:
     RowFinder(Tree page, const project::Project& project, std::string file, project::Problems& problems)
         : page_(std::move(page)), project_(project), file_(std::move(file)), problems_(problems) {}
 
-    std::optional<FoundRow> find(const std::vector<RoleChoice>& choices) {
+    std::optional<FoundRow> find(const std::vector<RoleChoice>& choices, const css::Sheet& sheet) {
         if (!readChoices(choices) || !findRowInPage()) return std::nullopt;
         FoundRow found;
         const bool hasClass = hasVariantClass();
@@ -36,6 +37,7 @@ public:
             return std::nullopt;
         }
         found.kept = std::move(*kept);
+        markPhrases(found.kept, sheet);
         found.pageRow = row_;
         found.levelBefore = levelBefore(page_, row_);
         std::size_t variant = 0;
@@ -86,6 +88,17 @@ private:
     bool selectsNothing(const std::string& role) {
         wrong("The selector for " + named(role) + " selects nothing.", "Write one that matches in the page.");
         return false;
+    }
+
+    // The row was copied with all its nodes.
+    void markPhrases(Kept& kept, const css::Sheet& sheet) {
+        if (sheet.rules.empty()) return;
+        markBlocks(page_, row_, sheet, project_.mostWidth);
+        for (NodeId at = kept.row; at != noNode; at = kept.tree.following(at, kept.row)) {
+            const NodeId there = row_ + (at - kept.row);
+            if (there < page_.size() && page_[there].name == kept.tree[at].name)
+                kept.tree[at].isBlock = page_[there].isBlock;
+        }
     }
 
     // The innermost element that contains all of `nodes`.
@@ -213,8 +226,9 @@ private:
 }  // namespace
 
 std::optional<FoundRow> findRow(Tree page, const project::Project& project, const std::string& file,
-                                const std::vector<RoleChoice>& choices, project::Problems& problems) {
-    return RowFinder(std::move(page), project, file, problems).find(choices);
+                                const std::vector<RoleChoice>& choices, const css::Sheet& sheet,
+                                project::Problems& problems) {
+    return RowFinder(std::move(page), project, file, problems).find(choices, sheet);
 }
 
 }  // namespace tenter::markup

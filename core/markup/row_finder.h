@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "css/rules.h"
 #include "css/selectors.h"
 #include "markup/adopt.h"
 #include "markup/guess.h"
@@ -30,8 +31,10 @@ struct FoundRow {
 };
 
 /// The row of a cleaned page; empty, with a problem, if there is none. If neither the row nor an ancestor has
-/// the class of a variant, the row gets that of the first.
+/// the class of a variant, the row gets that of the first. `sheet`: the rules of the page, by which phrases
+/// can be parts (block_marks.h).
 std::optional<FoundRow> findRow(Tree page, const project::Project& project, const std::string& file,
-                                const std::vector<RoleChoice>& choices, project::Problems& problems);
+                                const std::vector<RoleChoice>& choices, const css::Sheet& sheet,
+                                project::Problems& problems);
 
 }  // namespace tenter::markup

@@ -90,6 +90,9 @@ public:
             if (!isBlank(media)) sheet.conditions.emplace_back(css::ConditionKind::Media, media);
             if (node.isHtml("style")) {
                 sheet.css = page.textOf(at);
+                sheet.origin = page_.filename().string();
+                const NodeId text = node.firstChild;
+                if (text != noNode && page[text].line > 0) sheet.start = {page[text].line, page[text].column};
                 add(std::move(sheet), page_, 0);
             } else if (isSheetLink(node)) {
                 addFile(valueOf(node, "href"), page_, std::move(sheet), 0);
@@ -126,7 +129,7 @@ private:
         const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
         project::Problems ignored;
         sheet.css = charactersOf(bytes, file.string(), ignored).utf8;
-        sheet.name = file.filename().string();
+        sheet.name = sheet.origin = file.filename().string();
         add(std::move(sheet), file, depth);
     }
 
@@ -175,6 +178,35 @@ private:
     std::vector<PageSheet> sheets_;
     std::size_t length_ = 0;  // of their CSS, in bytes
     std::size_t files_ = 0;   // linked and imported
+};
+
+/// The places of rules in their files, for rules in the order of their sources: each text is read once.
+class RulePlaces {
+public:
+    css::Place of(const PageSheet& sheet, const css::StyleRule& rule) {
+        if (&sheet != sheet_ || rule.offset < offset_) {
+            sheet_ = &sheet;
+            offset_ = 0;
+            place_ = sheet.start;
+        }
+        for (; offset_ < std::min(rule.offset, sheet.css.size()); ++offset_) {
+            const char c = sheet.css[offset_];
+            const bool isSecond = c == '\n' && offset_ > 0 && sheet.css[offset_ - 1] == '\r';
+            if (isSecond) continue;
+            if (css::isNewline(c)) {
+                ++place_.line;
+                place_.column = 1;
+            } else if ((static_cast<unsigned char>(c) & 0xC0U) != 0x80U) {
+                ++place_.column;
+            }
+        }
+        return place_;
+    }
+
+private:
+    const PageSheet* sheet_ = nullptr;
+    std::size_t offset_ = 0;
+    css::Place place_;
 };
 
 css::Sheet sheetFrom(const std::vector<PageSheet>& sheets) {
@@ -234,14 +266,19 @@ std::string PageStyles::affecting(const Tree& page, NodeId row) const {
     for (NodeId at = row; at != noNode; at = page.following(at, row))
         add(at);
     std::string text;
+    RulePlaces places;
     bool layered = false;
     for (const std::size_t index : affecting) {
         const css::StyleRule& rule = sheet_.rules[index];
         if (rule.declarations.empty()) continue;
         layered = layered || rule.layer.has_value();
         text += printedRule(rule, contextOf(sheet_, rule));
-        const std::string& name = sheets_[rule.source].name;
-        if (!name.empty()) text += " /* " + name + ":" + std::to_string(rule.line) + " */";
+        const PageSheet& sheet = sheets_[rule.source];
+        if (!sheet.origin.empty()) {
+            const css::Place place = places.of(sheet, rule);
+            text += " /* " + sheet.origin + ":" + std::to_string(place.line) + ":" +
+                    std::to_string(place.column) + " */";
+        }
         text += '\n';
     }
     std::string start;

@@ -21,10 +21,13 @@ inline constexpr std::array<std::string_view, 12> dynamicPseudoClasses{
 /// A stylesheet of a page, as text.
 struct PageSheet {
     std::string css;
-    std::string name;  ///< of its file, or of the page with the number of the style element
+    std::string name;  ///< of its file; empty for a style element
     /// The conditions under which the page uses it, outermost first.
-    std::vector<std::pair<css::ConditionKind, std::string>> conditions;
-    std::vector<std::string> layers;  ///< outermost first; an empty name: a layer without a name
+    std::vector<std::pair<css::ConditionKind, std::string>> conditions = {};
+    std::vector<std::string> layers = {};  ///< outermost first; an empty name: a layer without a name
+    /// The name of the file in which the text is, and the place of its start there.
+    std::string origin = {};
+    css::Place start = {};
 
     /// The text inside its conditions and layers.
     [[nodiscard]] std::string whole() const;
@@ -47,7 +50,7 @@ public:
     /// The names of the sheets; the sources of the rules are numbered like them.
     [[nodiscard]] std::vector<std::string> names() const;
     /// The rules that match `row`, an element in it or one of its ancestors, as CSS text: one on a line, with
-    /// file and line in a comment at its end if the sheet is a file.
+    /// file, line and column in a comment at its end if the file is known.
     [[nodiscard]] std::string affecting(const Tree& page, NodeId row) const;
 
 private:
@@ -55,7 +58,8 @@ private:
     css::Sheet sheet_;
 };
 
-/// The comment with file and line after the rule on a line of such a text; empty if there is none.
+/// The comment with file, line and column after the rule on a line of such a text: `look.css:12:3`; empty if
+/// there is none.
 std::string_view originOfRule(std::string_view theme, std::size_t line);
 
 }  // namespace tenter::markup

@@ -138,6 +138,7 @@ bool isPhrasing(const Node& node) {
         "progress", "q",    "ruby",    "s",     "samp",     "select", "small", "source", "span",   "strike",
         "strong",   "sub",  "sup",     "svg",   "textarea", "time",   "tt",    "u",      "var",    "wbr"};
     if (node.isText() || node.space != Space::Html) return true;
+    if (node.isBlock) return false;
     return std::ranges::find(names, node.name) != names.end();
 }
 

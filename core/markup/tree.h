@@ -37,6 +37,9 @@ struct Node {
     NodeId lastChild = noNode;
     NodeId next = noNode;      ///< sibling
     NodeId previous = noNode;  ///< sibling
+    std::uint32_t line = 0;    ///< of a text: its start in the source, from 1; 0: not known
+    std::uint32_t column = 0;  ///< the same in characters
+    bool isBlock = false;      ///< a phrase that is laid out as a block; see block_marks.h
     [[nodiscard]] bool isText() const { return name.empty(); }
     [[nodiscard]] bool isHtml(std::string_view tag) const { return space == Space::Html && name == tag; }
     /// The value of an attribute; null if there is none.
@@ -92,8 +95,8 @@ std::optional<Tree> parse(std::string_view html, const std::string& file, projec
 
 /// True for an element without end tag. HTML § 13.1.2.
 bool isVoid(const Node& node);
-/// True for phrasing content, which is inside lines of text: links, emphasis, buttons, pictures. HTML
-/// § 3.2.5.2.5.
+/// True for phrasing content, which is inside lines of text: links, emphasis, buttons, pictures; not for a
+/// phrase that is marked as a block. HTML § 3.2.5.2.5.
 bool isPhrasing(const Node& node);
 
 /// True for white space of HTML: tab, line feed, form feed, carriage return, space. Infra § 4.6.

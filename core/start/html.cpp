@@ -7,6 +7,7 @@
 #include "markup/copy.h"
 #include "markup/features.h"
 #include "markup/guess.h"
+#include "markup/headings.h"
 #include "markup/keep.h"
 #include "markup/tree.h"
 #include "project/rules.h"
@@ -45,7 +46,8 @@ private:
     [[nodiscard]] int mostFrequentLevel(NodeId top) const {
         std::map<int, int> counts;
         for (NodeId at = tree_.following(top, top); at != noNode; at = tree_.following(at, top))
-            if (markup::isHeading(tree_[at]) && features_[at].letters > 0) ++counts[tree_[at].name[1] - '0'];
+            if (markup::isHeading(tree_[at]) && features_[at].letters > 0)
+                ++counts[markup::headingLevelOf(tree_[at])];
         int level = 0;
         for (const auto& [one, count] : counts)
             if (level == 0 || count >= counts[level]) level = one;

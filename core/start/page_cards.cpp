@@ -36,11 +36,14 @@ public:
           reading_(reading),
           card_(context.row.cards.front().node),
           box_(box),
-          inner_(less(box.width, sum(borderAt(context, card_, "left"), borderAt(context, card_, "right")))),
+          inner_(hasEvenBorder(context, card_) ? less(box.width, sum(borderAt(context, card_, "left"),
+                                                                     borderAt(context, card_, "right")))
+                                               : box.width),
           lengths_(context, context.root, box.width) {}
 
     void read() {
         readBox();
+        sayUnknown("card", card_);
         readShadow();
         readParts();
     }
@@ -75,11 +78,14 @@ private:
                  wording::noted("%1: the picture or gradient behind the card is not in the project."));
         card.border.width = Length();
         card.border.colour = Colour{0, 0, 0, 0};
-        const Line top = borderAt(context_, card_, "top");
-        if (!hasEvenBorder(context_, card_))
-            note("card-border", card_, "border-top-width",
-                 wording::noted("%1: the borders of the card's sides differ. The project has that of the top "
-                                "on every side."));
+        // A border on some sides only is room inside the card: see borderBeside.
+        const bool isEven = hasEvenBorder(context_, card_);
+        const Line top = isEven ? borderAt(context_, card_, "top") : Line{};
+        if (!isEven)
+            note("card-border", card_, unevenBorder(),
+                 wording::noted(
+                     "%1: the borders of the card's sides differ. The project has no border there; its "
+                     "width is in the padding."));
         if (!context_.isSame(top, {})) {
             card.border.width =
                 lengths_.nearest(top, {value(card_, "border-top-width")}, card_, "border-top-width", false);
@@ -108,6 +114,39 @@ private:
                         {context_.notes.writtenOf(wording::say("card"), context_.hovered, card_, property)}));
     }
 
+    /// The property of the first side that has a border.
+    [[nodiscard]] std::string unevenBorder() const {
+        for (const char* side : {"top", "left", "right", "bottom"})
+            if (!context_.isSame(borderAt(context_, card_, side), {}))
+                return "border-" + std::string(side) + "-width";
+        return "border-top-width";
+    }
+
+    /// The shadows of a list that are seen: without those that are transparent or have only zero lengths.
+    [[nodiscard]] std::vector<std::string> visibleShadows(const std::string& list) const {
+        std::vector<std::string> all{""};
+        int depth = 0;
+        for (const char c : list) {
+            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (c == ',' && depth == 0)
+                all.emplace_back();
+            else
+                all.back() += c;
+        }
+        std::erase_if(all, [&](const std::string& shadow) {
+            bool isThere = false;
+            for (const std::string& word : css::valueParts(shadow)) {
+                const auto colour = colourIn(word);
+                if (colour && colour->isTransparent()) return true;
+                const auto length =
+                    colour ? std::nullopt : context_.styles.lengthOf(card_, word, std::nullopt);
+                isThere = isThere || (length && !context_.isSame(*length, {}));
+            }
+            return !isThere;
+        });
+        return all;
+    }
+
     /// CSS Backgrounds 3 § 6. The first outer shadow.
     void readShadow() {
         project::Shadow& shadow = reading_.settings.card.shadow;
@@ -115,14 +154,10 @@ private:
         shadow.colour = Colour{0, 0, 0, 0};
         const std::string text = value(card_, "box-shadow");
         if (text.empty() || text == "none") return;
-        std::string first;
-        int depth = 0;
-        for (const char c : text) {
-            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (c == ',' && depth == 0) break;
-            first += c;
-        }
-        if (first.size() < text.size())
+        const std::vector<std::string> visible = visibleShadows(text);
+        if (visible.empty()) return;
+        const std::string& first = visible.front();
+        if (visible.size() > 1)
             note("card-shadows", card_, "box-shadow",
                  wording::noted("%1: the project has the first shadow only."));
         std::vector<Length> lengths;
@@ -174,6 +209,11 @@ private:
             }
             add(around[i], "padding-left", true, i > 0 ? percentage : box_.width);
             add(around[i], "padding-right", false, i > 0 ? percentage : box_.width);
+            // Without a border in the project its width is room inside the card.
+            if (i == 0 && !hasEvenBorder(context_, card_)) {
+                add(card_, "border-left-width", true, percentage);
+                add(card_, "border-right-width", false, percentage);
+            }
         }
         const Line percentage = inset.width;
         add(part.node, "margin-left", true, percentage);
@@ -325,9 +365,22 @@ private:
         return nullptr;
     }
 
+    /// Reports what the page does to an element and a project has no setting for.
+    void sayUnknown(const std::string& role, NodeId node) {
+        for (const char* property : {"opacity", "transform", "rotate", "scale", "translate", "filter",
+                                     "backdrop-filter", "clip-path", "mask-image", "mix-blend-mode",
+                                     "text-shadow", "text-indent", "animation-name", "writing-mode"}) {
+            const std::string set = value(node, property);
+            if (set.empty() || set == "none" || set == "normal" || set == "1" || set == "0") continue;
+            noteOf(role, std::string("-") + property, node, property,
+                   wording::noted("%1: this is not in the project, which has no such setting."));
+        }
+    }
+
     void readRole(const std::string& role, const Inset& common) {
         const GivenPart* part = partOf(role);
         if (part == nullptr) return;
+        sayUnknown(role, part->node);
         Inset inset = insetOf(*part);
         const Line left = less(inset.left, common.left);
         const Line right = less(inset.right, common.right);
@@ -372,6 +425,12 @@ private:
         };
         const std::string around = value(parent, "display");
         const bool isColumn = value(parent, "flex-direction").starts_with("column");
+        // Automatic margins come before alignment. CSS Flexbox 1 § 8.1, CSS Grid 2 § 10.2.
+        const bool autoLeft = value(part.node, "margin-left") == "auto";
+        const bool autoRight = value(part.node, "margin-right") == "auto";
+        if ((autoLeft || autoRight) &&
+            (around.find("flex") != std::string::npos || around.find("grid") != std::string::npos))
+            return autoLeft && autoRight ? Place::Center : autoLeft ? Place::End : Place::Start;
         if (around.find("flex") != std::string::npos) {
             if (!isColumn) {
                 const Place place = named(value(parent, "justify-content"));
@@ -467,6 +526,14 @@ private:
             const Line line = lengthAt(context_, node, "height", {});
             if (context_.at(line) > 0) return std::pair{line, std::string("height")};
         }
+        // The attribute of the markup holds where no rule sets a height. HTML § 15.4.3.
+        const markup::Node& element = context_.row.tree[node];
+        const css::Applying* set = context_.styles.winner(node, "height");
+        const bool isSet = set != nullptr && set->origin != css::Origin::Browser;
+        const std::string* attribute = element.isHtml("img") ? element.find("height") : nullptr;
+        if (const auto px = attribute == nullptr || isSet ? std::nullopt : units::scanNumber(*attribute))
+            if (px->value > 0 && px->rest.empty())
+                return std::pair{Line{px->value, 0}, std::string("height")};
         for (const char* property : {"padding-top", "padding-bottom"}) {
             if (value(node, property).find('%') == std::string::npos) continue;
             const Line line = lengthAt(context_, node, property, width);
@@ -519,7 +586,9 @@ private:
         if (!own.empty() && own != "auto") return;
         const std::string* attribute = context_.row.tree[part.node].find("width");
         const auto natural = attribute == nullptr ? std::nullopt : units::scanNumber(*attribute);
-        if (natural && natural->value < context_.at(width) - 0.5)
+        const double widest =
+            std::max(width.atZero + width.perPx * context_.from, width.atZero + width.perPx * context_.upTo);
+        if (natural && natural->value < widest - 0.5)
             note("picture-width", part.node, "max-width",
                  wording::noted("%1: some pictures are narrower than their card on the page. In the project "
                                 "they are as wide."));

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "css/longhands.h"
+#include "start/colour_spaces.h"
 #include "units/scan.h"
 
 namespace tenter::start {
@@ -223,6 +224,67 @@ std::optional<Colour> hslIn(const std::vector<Component>& components) {
     return Colour{channel(0), channel(8), channel(4), byteOf(alphaOf(components))};
 }
 
+Colour rounded(const Srgb& colour) {
+    return {byteOf(colour.channels[0]), byteOf(colour.channels[1]), byteOf(colour.channels[2]),
+            byteOf(colour.alpha)};
+}
+
+/// The arguments between the brackets, divided at the commas that are not in other brackets.
+std::vector<std::string> argumentsOf(const std::string& text) {
+    std::vector<std::string> arguments{""};
+    int depth = 0;
+    for (const char c : text) {
+        depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+        if (c == ',' && depth == 0)
+            arguments.emplace_back();
+        else
+            arguments.back() += c;
+    }
+    return arguments;
+}
+
+/// A colour of a mix and its percentage.
+struct Mixed {
+    Colour colour;
+    std::optional<double> percent;
+};
+
+std::optional<Mixed> mixedIn(const std::string& argument) {
+    Mixed found;
+    bool hasColour = false;
+    for (const std::string& word : css::valueParts(argument)) {
+        if (const auto number = units::scanNumber(word); number && number->rest == "%") {
+            found.percent = number->value;
+        } else if (const auto colour = colourIn(word); colour && !hasColour) {
+            found.colour = *colour;
+            hasColour = true;
+        } else {
+            return std::nullopt;
+        }
+    }
+    return hasColour ? std::optional(found) : std::nullopt;
+}
+
+/// CSS Color 5 § 2.
+std::optional<Colour> colourMixIn(const std::string& text) {
+    const std::vector<std::string> arguments = argumentsOf(text);
+    if (arguments.size() != 3) return std::nullopt;
+    const std::vector<std::string> method = css::valueParts(arguments[0]);
+    const auto one = mixedIn(arguments[1]);
+    const auto other = mixedIn(arguments[2]);
+    if (method.size() < 2 || method[0] != "in" || !one || !other) return std::nullopt;
+    const double first = one->percent.value_or(other->percent ? 100 - *other->percent : 50);
+    const double second = other->percent.value_or(100 - first);
+    if (first + second <= 0) return std::nullopt;
+    const auto srgbOf = [](const Colour& colour) {
+        return Srgb{{colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0}, colour.alpha / 255.0};
+    };
+    auto mix = mixed(method[1], srgbOf(one->colour), srgbOf(other->colour), second / (first + second));
+    if (!mix) return std::nullopt;
+    mix->alpha *= std::min(1.0, (first + second) / 100);
+    return rounded(*mix);
+}
+
 }  // namespace
 
 std::optional<Colour> colourIn(const std::string& text) {
@@ -234,7 +296,17 @@ std::optional<Colour> colourIn(const std::string& text) {
                       static_cast<std::uint8_t>(named->second >> 8U & 0xffU),
                       static_cast<std::uint8_t>(named->second & 0xffU), 255};
     const bool isRgb = text.starts_with("rgb(") || text.starts_with("rgba(");
-    if (!isRgb && !text.starts_with("hsl(") && !text.starts_with("hsla(")) return std::nullopt;
+    if (!isRgb && !text.starts_with("hsl(") && !text.starts_with("hsla(")) {
+        // CSS Color 4 § 6.2, in a light scheme.
+        if (text == "canvas") return Colour{255, 255, 255, 255};
+        if (text == "canvastext") return Colour{0, 0, 0, 255};
+        const std::size_t open = text.find('(');
+        if (open == std::string::npos || !text.ends_with(")")) return std::nullopt;
+        const std::string inside = text.substr(open + 1, text.size() - open - 2);
+        if (text.starts_with("color-mix(")) return colourMixIn(inside);
+        const auto colour = colourOfFunction(text.substr(0, open), inside);
+        return colour ? std::optional(rounded(*colour)) : std::nullopt;
+    }
     const std::vector<Component> components = componentsOf(text);
     if (components.empty()) return std::nullopt;
     return isRgb ? rgbIn(components) : hslIn(components);

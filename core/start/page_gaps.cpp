@@ -95,6 +95,11 @@ private:
         return display(node) == kind || (kind == "inline" && display(node).empty());
     }
 
+    /// True for a picture that fills a positioned element around it.
+    [[nodiscard]] bool isFillingPart(NodeId part) const {
+        return context_.row.tree[part].isHtml("img") && context_.styles.value(part, "position") == "absolute";
+    }
+
     /// The edge of `nodes`, from the outermost to the part, on one side.
     [[nodiscard]] Edge edgeOf(const std::vector<NodeId>& nodes, const std::string& side) const {
         Edge edge;
@@ -114,8 +119,18 @@ private:
             (align.empty() || align == "baseline"))
             edge.fixed = sum(edge.fixed, roomBelowBaseline(context_, around));
         edge.isAuto = context_.styles.value(part, "margin-" + side) == "auto" && keepsMargins(around);
+        bool isInside = isFillingPart(part);
+        if (isInside) edge = {};
         for (std::size_t i = nodes.size() - 1; i-- > 0;) {
             const NodeId node = nodes[i];
+            // The paddings of an element whose positioned content fills it are the height of that content.
+            if (isInside && context_.styles.value(node, "position").empty()) continue;
+            const bool isFilled = isInside;
+            isInside = false;
+            if (isFilled) {
+                edge.margins.push_back(length(node, "margin-" + side));
+                continue;
+            }
             if (isIn(node, "contents") ||
                 (isIn(node, "inline") && !keepsMargins(context_.row.tree[node].parent)))
                 continue;
@@ -269,23 +284,25 @@ private:
                     solution.top[gap.below] =
                         solution.automatic.contains(gap.below) ? Line{} : top_.at(gap.below);
                 }
-                setPadding(solution.paddingTop, hasTop, gap.size, solution.top.at(gap.below), solution);
+                setPadding(solution.paddingTop, hasTop, "padding-top",
+                           less(gap.size, solution.top.at(gap.below)), solution);
             }
             if (gap.below.empty() && !touches) {
                 const auto margin = solution.bottom.find(gap.above);
                 if (margin == solution.bottom.end())
                     solution.bottom[gap.above] = bottoms ? bottom_.at(gap.above) : Line{};
-                setPadding(solution.paddingBottom, hasBottom, gap.size, solution.bottom.at(gap.above),
-                           solution);
+                setPadding(solution.paddingBottom, hasBottom, "padding-bottom",
+                           less(gap.size, solution.bottom.at(gap.above)), solution);
             }
         }
     }
 
-    void setPadding(Line& padding, bool& isKnown, const Line& gap, const Line& margin,
+    /// `inside`: what is added to the padding of the page's card. It can be negative, the sum cannot.
+    void setPadding(Line& padding, bool& isKnown, const std::string& property, const Line& inside,
                     Solution& solution) const {
-        const Line inside = less(gap, margin);
-        if (isKnown ? !context_.isSame(padding, inside) : context_.at(inside) < -0.02) ++solution.conflicts;
-        if (!isKnown && context_.at(inside) >= 0) padding = inside;
+        const double all = context_.at(sum(inside, length(context_.row.cards.front().node, property)));
+        if (isKnown ? !context_.isSame(padding, inside) : all < -0.02) ++solution.conflicts;
+        if (!isKnown && all >= -0.02) padding = inside;
         isKnown = true;
     }
 
@@ -297,7 +314,9 @@ private:
         const auto padding = [&](const Line& inside, const std::string& side) {
             // `gaps_` are those inside the padding of the card.
             const std::string property = "padding-" + side;
-            const Line all = sum(inside, length(card, property));
+            Line all = sum(inside, length(card, property));
+            // A border that other sides do not have is room inside the card.
+            if (!hasEvenBorder(context_, card)) all = sum(all, borderAt(context_, card, side));
             std::vector<std::string> own{context_.styles.value(card, property)};
             own.insert(own.end(), written.begin(), written.end());
             return ofCard.nearest(all, own, card, property);

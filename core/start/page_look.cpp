@@ -30,7 +30,8 @@ class LookReader {
 public:
     LookReader(const markup::GivenRow& row, const std::string& theme, const project::Page& page, double least,
                double most, text::Fonts& fonts)
-        : row_(row),
+        : theme_(theme),
+          row_(row),
           page_(page),
           least_(least),
           most_(most),
@@ -49,7 +50,11 @@ public:
         if (pieces_.empty()) return look;
         const RoleSizes sizes = roleSizes(pieces_);
         makeBands(sizes, look);
-        look.report = notes_.sentences();
+        look.notes = notes_.notes();
+        look.found = foundElements(row_, rules_, theme_, ends_, least_, [this](css::Styles& styles) {
+            styles.fonts = lookup_;
+            setContainers(styles, (styles.least() + styles.most()) / 2);
+        });
         return look;
     }
 
@@ -107,6 +112,16 @@ private:
         return {before, less(outer, sum(before, after))};
     }
 
+    /// Sets the widths of the elements around the row that container queries refer to.
+    void setContainers(css::Styles& styles, double middle) const {
+        std::vector<NodeId> chain;
+        for (NodeId at = row_.tree[row_.row].parent; at != markup::noNode; at = row_.tree[at].parent)
+            chain.insert(chain.begin(), at);
+        std::set<std::string> cautions;
+        const std::vector<std::string> noNames;
+        markup::PageBoxes(row_.tree, styles, middle, cautions, noNames).contentBox(chain, row_.row);
+    }
+
     /// Reads an interval, in parts where a length changes its slope inside it.
     void read(double from, double upTo) {
         constexpr std::size_t mostPieces = 200;
@@ -143,6 +158,8 @@ private:
             root = row_.tree[root].parent;
         context.root = styles.fontSize(root);
         context.container = containerAt(styles, upTo, context.root);
+        for (css::Styles* each : {&styles, &hovered})
+            setContainers(*each, (from + upTo) / 2);
         PieceReading piece{from, upTo, {}, {}};
         const markup::PageBox card = readRow(context, piece);
         readCards(context, card, piece);
@@ -184,6 +201,7 @@ private:
         }
     }
 
+    std::string theme_;
     markup::GivenRow row_;
     const project::Page& page_;
     double least_;

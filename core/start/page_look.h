@@ -6,6 +6,8 @@
 
 #include "markup/given.h"
 #include "project/project.h"
+#include "start/page_findings.h"
+#include "start/page_piece.h"
 #include "text/fonts.h"
 
 namespace tenter::start {
@@ -14,8 +16,8 @@ namespace tenter::start {
 struct PageLook {
     project::Settings style;           ///< that of the widest band
     std::vector<project::Band> bands;  ///< what the others change
-    std::vector<std::string>
-        report;  ///< `Warning: …`, a sentence for each property that a project cannot hold
+    std::vector<PageNote> notes;       ///< one for each property that a project cannot hold
+    std::vector<FoundElement> found;   ///< what the page declares for the row, its cards and its parts
 };
 
 /// Reads columns, gaps, widths, paddings, borders, colours, pictures and texts of the row from the rules of

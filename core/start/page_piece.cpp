@@ -20,7 +20,10 @@ using units::Unit;
 void PageNotes::add(const std::string& key, const std::string& sentence) {
     if (std::ranges::find(keys_, key) != keys_.end()) return;
     keys_.push_back(key);
-    sentences_.push_back(project::warning(sentence));
+    PageNote note{project::warning(sentence), std::nullopt};
+    for (const auto& [text, at] : texts_)
+        if (sentence.find(text) != std::string::npos) note.at = at;
+    notes_.push_back(std::move(note));
 }
 
 std::string PageNotes::writtenOf(const std::string& role, css::Styles& styles, markup::NodeId node,
@@ -33,10 +36,16 @@ std::string PageNotes::written(css::Styles& styles, markup::NodeId node, const s
     std::string text = property + (value.empty() ? "" : ": " + value.substr(0, 80));
     const css::Applying* winner = styles.winner(node, property);
     if (winner == nullptr || winner->origin == css::Origin::Browser) return text;
-    if (winner->rule == nullptr) return wording::say("%1 (style attribute)", {text});
-    std::string where(markup::originOfRule(theme_, winner->rule->line));
-    if (where.empty()) where = winner->rule->selectorText;
-    return wording::say("%1 (%2)", {text, where});
+    WrittenAt at{property, value, {}, {}};
+    if (winner->rule == nullptr) {
+        text = wording::say("%1 (style attribute)", {text});
+    } else {
+        at.place = markup::originOfRule(theme_, winner->rule->line);
+        at.selector = winner->rule->selectorText;
+        text = wording::say("%1 (%2)", {text, at.place.empty() ? at.selector : at.place});
+    }
+    texts_.try_emplace(text, std::move(at));
+    return text;
 }
 
 std::string PageNotes::spelled(const std::string& family) const {

@@ -15,6 +15,20 @@
 
 namespace tenter::start {
 
+/// The place of a rule: `look.css:12:3`, or its selector; and the declaration in it.
+struct WrittenAt {
+    std::string property;
+    std::string value;
+    std::string selector;
+    std::string place;  ///< file, line and column; empty if the file is not known
+};
+
+/// What a project cannot hold, and where that is written.
+struct PageNote {
+    std::string says;  ///< `Warning: …`
+    std::optional<WrittenAt> at;
+};
+
 /// Sentences about what a project cannot hold, each once, in the order of their first addition.
 class PageNotes {
 public:
@@ -29,12 +43,14 @@ public:
                                       const std::string& property) const;
     /// The name as the page spells it. Values are in lower case, in which CSS compares families.
     [[nodiscard]] std::string spelled(const std::string& family) const;
-    [[nodiscard]] const std::vector<std::string>& sentences() const { return sentences_; }
+    [[nodiscard]] const std::vector<PageNote>& notes() const { return notes_; }
 
 private:
     std::string theme_;
     std::vector<std::string> keys_;
-    std::vector<std::string> sentences_;
+    std::vector<PageNote> notes_;
+    /// The texts that `written` has made, and where each is from.
+    mutable std::map<std::string, WrittenAt> texts_;
 };
 
 /// The row of a page in an interval of viewport widths.

@@ -103,23 +103,32 @@ bool isSoundWithout(PageProject& made) {
         const auto named = settingNamed(made.project, refused.front().place);
         project::Problems ignored;
         if (!named || !project::setSetting(*named->first, named->second, nullptr, ignored)) return false;
-        made.report.push_back(project::warning(
-            wording::say("%1 of the page is not in the project. %2", {named->second, refused.front().what})));
+        made.notes.push_back({project::warning(wording::say("%1 of the page is not in the project. %2",
+                                                            {named->second, refused.front().what})),
+                              std::nullopt});
     }
     return false;
 }
 
 }  // namespace
 
+std::vector<std::string> PageProject::report() const {
+    std::vector<std::string> sentences;
+    sentences.reserve(notes.size());
+    for (const PageNote& note : notes)
+        sentences.push_back(note.says);
+    return sentences;
+}
+
 PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore& store) {
-    PageProject made{emptyProject(placeholderClass), {}};
+    PageProject made{emptyProject(placeholderClass), {}, {}};
     project::Project& project = made.project;
     project::Problems ignored;
     const auto adopted = markup::adopt(project, page, ignored);
     const auto characters = markup::charactersOf(page.bytes, page.file.string(), ignored);
     const auto tree = markup::parse(characters.utf8, page.file.string(), ignored);
     const auto row = adopted ? markup::givenRow(adopted->project, ignored) : std::nullopt;
-    if (!adopted || !tree || !row) return {emptyProject("cards"), {}};
+    if (!adopted || !tree || !row) return {emptyProject("cards"), {}, {}};
 
     if (std::string name = nameOfPage(*tree, page.file); !name.empty()) project.name = std::move(name);
     std::string className = classOfRow(*tree, row->tree[row->row]);
@@ -132,7 +141,8 @@ PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore
                                  store.fonts());
         project.row().style = std::move(look.style);
         if (!look.bands.empty()) variant.bands = std::move(look.bands);
-        made.report = std::move(look.report);
+        made.notes = std::move(look.notes);
+        made.found = std::move(look.found);
     } else if (const int columns = likelyColumns(adopted->project.row().cards.size()); columns > 1) {
         // Breakpoints follow from the cards.
         project::Project whole = adopted->project;
@@ -141,19 +151,31 @@ PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore
     }
     variant.className = className;
     if (isSoundWithout(made)) return made;
-    PageProject usual{emptyProject(className), {}};
+    PageProject usual{emptyProject(className), {}, std::move(made.found)};
     usual.project.name = project.name;
     usual.project.row().name = project.row().name;
-    usual.report.push_back(project::warning(
-        wording::say("The settings of the page were not imported, because a project cannot have them.")));
+    usual.notes.push_back(
+        {project::warning(
+             wording::say("The settings of the page were not imported, because a project cannot have them.")),
+         std::nullopt});
     return usual;
+}
+
+std::optional<Imported> importPage(const markup::PageToAdopt& page, text::ParagraphStore& store,
+                                   project::Problems& problems) {
+    PageProject made = projectForPage(page, store);
+    std::optional<markup::Adopted> adopted = markup::adopt(made.project, page, problems);
+    if (!adopted) return std::nullopt;
+    std::vector<std::string> report = withLook(std::move(adopted->report), made.report());
+    return Imported{std::move(adopted->project), std::move(report), std::move(made.notes),
+                    std::move(made.found)};
 }
 
 std::optional<markup::Adopted> newProjectFrom(const markup::PageToAdopt& page, text::ParagraphStore& store,
                                               project::Problems& problems) {
     const PageProject made = projectForPage(page, store);
     std::optional<markup::Adopted> adopted = markup::adopt(made.project, page, problems);
-    if (adopted) adopted->report = withLook(std::move(adopted->report), made.report);
+    if (adopted) adopted->report = withLook(std::move(adopted->report), made.report());
     return adopted;
 }
 

@@ -308,6 +308,13 @@ private:
             row.lastLine = project::LastLine::Center;
         const std::string items = context_.styles.value(row_, "align-items");
         const std::string display = context_.styles.value(row_, "display");
+        // Cards that share the lines of the row's grid. CSS Grid 2 § 9.
+        const NodeId card = context_.row.cards.front().node;
+        const bool isSubgrid =
+            display == "grid" && context_.row.cards.front().wrappers.empty() &&
+            context_.styles.value(card, "display") == "grid" &&
+            context_.styles.value(card, "grid-template-rows").find("subgrid") != std::string::npos;
+        row.level = isSubgrid ? project::Level::Subgrid : project::Level::None;
         const bool stretches =
             (display == "grid" || display == "flex") && isIn(items, {"", "normal", "stretch"});
         if (!stretches && *reading_.settings.row.columns > 1)

@@ -159,12 +159,15 @@ private:
     void readBox() {
         // The padding of a box in a line takes no room above and below it.
         const bool isInline = value("display").empty() || value("display") == "inline";
-        const auto side = [&](const std::string& property) {
-            const Line line = lengthAt(context_, node_, property, width_);
+        const bool isEven = hasEvenBorder(context_, node_);
+        const auto side = [&](const std::string& name) {
+            const std::string property = "padding-" + name;
+            Line line = lengthAt(context_, node_, property, width_);
+            // A border that other sides do not have is room inside the box.
+            if (!isEven) line = sum(line, borderAt(context_, node_, name));
             return lengths_.nearest(line, {value(property)}, node_, property);
         };
-        style_.padding = {side("padding-top"), side("padding-right"), side("padding-bottom"),
-                          side("padding-left")};
+        style_.padding = {side("top"), side("right"), side("bottom"), side("left")};
         if (isInline && isInLine() && !(style_.padding.top->isZero() && style_.padding.bottom->isZero())) {
             note("padding-top", wording::noted("%1 of an element in a line takes no room on the page. The "
                                                "project has no padding above and below it."));
@@ -178,9 +181,11 @@ private:
         style_.border.width = Length();
         style_.border.colour = Colour{0, 0, 0, 0};
         const Line top = borderAt(context_, node_, "top");
-        if (!hasEvenBorder(context_, node_)) {
+        if (!isEven) {
             note("border-bottom-width",
-                 wording::noted("%1: the borders of the sides differ. Tenter draws no border."));
+                 wording::noted(
+                     "%1: the borders of the sides differ. Tenter draws no border; its width is in the "
+                     "padding."));
         } else if (!context_.isSame(top, {})) {
             style_.border.width =
                 lengths_.nearest(top, {value("border-top-width")}, node_, "border-top-width", false);

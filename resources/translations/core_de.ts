@@ -2573,10 +2573,6 @@ A role, and a condition: body at least 15 px</extracomment>
         <translation>%1: das Bild oder der Verlauf hinter der Karte ist nicht im Projekt.</translation>
     </message>
     <message>
-        <source>%1: the borders of the card&apos;s sides differ. The project has that of the top on every side.</source>
-        <translation>%1: die Rahmen der Seiten der Karte unterscheiden sich. Das Projekt hat den oberen auf jeder Seite.</translation>
-    </message>
-    <message>
         <source>%1 is a colour that cannot be read.</source>
         <translation>%1 ist eine nicht lesbare Farbe.</translation>
     </message>
@@ -2741,10 +2737,6 @@ A role, and a condition: body at least 15 px</extracomment>
         <translation>%1: der Hintergrund füllt auf der Seite den freien Platz der Karte, im Projekt nur den Text.</translation>
     </message>
     <message>
-        <source>%1: the borders of the sides differ. Tenter draws no border.</source>
-        <translation>%1: die Rahmen der Seiten unterscheiden sich. Tenter zeichnet keinen Rahmen.</translation>
-    </message>
-    <message>
         <source>%1: the corners differ. The project has the radius of the first.</source>
         <translation>%1: die Ecken unterscheiden sich. Das Projekt hat den Radius der ersten.</translation>
     </message>
@@ -2879,6 +2871,82 @@ A role, and a condition: body at least 15 px</extracomment>
     <message>
         <source>A text is longer than %1 characters, or all texts together than %2. The rest was left out.</source>
         <translation>Ein Text ist länger als %1 Zeichen, oder alle Texte zusammen länger als %2. Der Rest wurde weggelassen.</translation>
+    </message>
+    <message>
+        <source>%1: the borders of the card&apos;s sides differ. The project has no border there; its width is in the padding.</source>
+        <translation>%1: die Rahmen der Seiten der Karte unterscheiden sich. Das Projekt hat dort keinen Rahmen; seine Breite steckt im Innenabstand.</translation>
+    </message>
+    <message>
+        <source>%1: this is not in the project, which has no such setting.</source>
+        <translation>%1: das ist nicht im Projekt; es hat keine solche Einstellung.</translation>
+    </message>
+    <message>
+        <source>The project has no variant with the class %1. Its rules are not compared.</source>
+        <translation>Das Projekt hat keine Variante mit der Klasse %1. Ihre Regeln werden nicht verglichen.</translation>
+    </message>
+    <message>
+        <source>Breakpoints</source>
+        <translation>Breakpoints</translation>
+    </message>
+    <message>
+        <source>%1 is %2 in the project and %3 in the stylesheet.</source>
+        <translation>%1 ist im Projekt %2 und im Stylesheet %3.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is %3 in the project and %4 in the stylesheet.</source>
+        <translation>%1 (%2) ist im Projekt %3 und im Stylesheet %4.</translation>
+    </message>
+    <message>
+        <source>The stylesheet has the values of the project.</source>
+        <translation>Das Stylesheet hat die Werte des Projekts.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n difference.</source>
+        <comment>%n differences.</comment>
+        <translation>
+            <numerusform>%n Unterschied.</numerusform>
+            <numerusform>%n Unterschiede.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No rule of the stylesheet lays out a row of columns: none has a grid with columns, a flex container or floats with a width for elements with a class of their own.</source>
+        <translation>Keine Regel des Stylesheets ordnet eine Reihe in Spalten an: keine hat ein Raster mit Spalten, einen Flex-Container oder Floats mit einer Breite für Elemente mit eigener Klasse.</translation>
+    </message>
+    <message>
+        <source>The stylesheet lays out a row (%1), but no rule is for a heading, a text, a button or a picture in it.</source>
+        <translation>Das Stylesheet ordnet eine Reihe an (%1), aber keine Regel gilt einer Überschrift, einem Text, einem Button oder einem Bild darin.</translation>
+    </message>
+    <message>
+        <source>Import the page instead, or its HTML together with the stylesheet.</source>
+        <translation>Stattdessen die Seite importieren, oder ihr HTML zusammen mit dem Stylesheet.</translation>
+    </message>
+    <message>
+        <source>The file is not text in UTF-8.</source>
+        <translation>Die Datei ist kein Text in UTF-8.</translation>
+    </message>
+    <message>
+        <source>The row of the stylesheet cannot be laid out.</source>
+        <translation>Die Reihe des Stylesheets lässt sich nicht anordnen.</translation>
+    </message>
+    <message>
+        <source>The columns are as many as the cards, and a stylesheet has no cards. The project has %1.</source>
+        <translation>Es gibt so viele Spalten wie Karten, und ein Stylesheet hat keine Karten. Das Projekt hat %1.</translation>
+    </message>
+    <message>
+        <source>%1: recognised by the rules for %2.</source>
+        <translation>%1: erkannt an den Regeln für %2.</translation>
+    </message>
+    <message>
+        <source>The stylesheet has no texts and pictures: the cards have placeholder texts.</source>
+        <translation>Das Stylesheet hat keine Texte und Bilder: die Karten haben Platzhaltertexte.</translation>
+    </message>
+    <message>
+        <source>no breakpoint</source>
+        <translation>kein Breakpoint</translation>
+    </message>
+    <message>
+        <source>%1: the borders of the sides differ. Tenter draws no border; its width is in the padding.</source>
+        <translation>%1: die Rahmen der Seiten unterscheiden sich. Tenter zeichnet keinen Rahmen; seine Breite steckt im Innenabstand.</translation>
     </message>
 </context>
 </TS>

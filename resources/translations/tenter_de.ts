@@ -2700,14 +2700,6 @@ Ohne Text erhält die Reihe Beispieltext.</translation>
         <translation>Noch keine Seite</translation>
     </message>
     <message>
-        <source>Paste the HTML of a page, or only of its row of cards, into the box on the left.
-
-Or open a saved page, or drop one on this window. Then Tenter also reads the stylesheets that were saved with it.</source>
-        <translation>Fügen Sie links das HTML einer Seite ein, oder nur das ihrer Kartenreihe.
-
-Oder öffnen Sie eine gespeicherte Seite, oder legen Sie eine auf diesem Fenster ab. Dann liest Tenter auch die Stylesheets, die mit ihr gespeichert wurden.</translation>
-    </message>
-    <message>
         <source>&amp;Import row</source>
         <translation>Reihe &amp;importieren</translation>
     </message>
@@ -2793,12 +2785,6 @@ Oder öffnen Sie eine gespeicherte Seite, oder legen Sie eine auf diesem Fenster
     <message>
         <source>This page cannot be read</source>
         <translation>Diese Seite ist nicht lesbar</translation>
-    </message>
-    <message>
-        <source>Paste the HTML of a page here,
-or only of its row of cards</source>
-        <translation>Fügen Sie hier das HTML einer Seite ein,
-oder nur das ihrer Kartenreihe</translation>
     </message>
     <message>
         <source>HTML of the page, or only of its row</source>
@@ -6056,6 +6042,178 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
         <source>none</source>
         <comment>no limit</comment>
         <translation>ohne</translation>
+    </message>
+    <message>
+        <source>Property</source>
+        <translation>Eigenschaft</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>From rule</source>
+        <translation>Aus Regel</translation>
+    </message>
+    <message>
+        <source>Declarations that were read</source>
+        <translation>Gelesene Deklarationen</translation>
+    </message>
+    <message>
+        <source>style attribute</source>
+        <translation>style-Attribut</translation>
+    </message>
+    <message>
+        <source>%1, inherited</source>
+        <translation>%1, geerbt</translation>
+    </message>
+    <message>
+        <source>Elements</source>
+        <translation>Elemente</translation>
+    </message>
+    <message>
+        <source>Declarations</source>
+        <translation>Deklarationen</translation>
+    </message>
+    <message>
+        <source>Paste the HTML of a page, or only of its row of cards, or a stylesheet, into the box on the left.
+
+Or open a saved page, or drop one on this window. Then Tenter also reads the stylesheets that were saved with it.</source>
+        <translation>Das HTML einer Seite, oder nur das ihrer Kartenreihe, oder ein Stylesheet links in das Feld einfügen.
+
+Oder eine gespeicherte Seite öffnen oder in dieses Fenster ziehen. Dann liest Tenter auch die Stylesheets, die mit ihr gespeichert wurden.</translation>
+    </message>
+    <message>
+        <source>Makes a new project with the settings of the stylesheet and placeholder texts.</source>
+        <translation>Legt ein neues Projekt mit den Einstellungen des Stylesheets und mit Platzhaltertexten an.</translation>
+    </message>
+    <message>
+        <source>New project with the settings of the stylesheet. Save it to keep it.</source>
+        <translation>Neues Projekt mit den Einstellungen des Stylesheets. Zum Behalten speichern.</translation>
+    </message>
+    <message>
+        <source>Paste the HTML of a page here,
+or only of its row of cards,
+or a stylesheet</source>
+        <translation>Das HTML einer Seite hier einfügen,
+oder nur das ihrer Kartenreihe,
+oder ein Stylesheet</translation>
+    </message>
+    <message>
+        <source>Pages and stylesheets (*.html *.htm *.xhtml *.css);;All files (*)</source>
+        <translation>Seiten und Stylesheets (*.html *.htm *.xhtml *.css);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>A stylesheet has no cards to put into this project.</source>
+        <translation>Ein Stylesheet hat keine Karten für dieses Projekt.</translation>
+    </message>
+    <message>
+        <source>Choose “A new project”, or compare it with this project (Edit › Compare with stylesheet…).</source>
+        <translation>Wählen Sie „Ein neues Projekt“, oder vergleichen Sie es mit diesem Projekt (Bearbeiten › Mit Stylesheet vergleichen…).</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>A setting of a role: Font size of Heading</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 at %4</source>
+        <extracomment>A font size at two viewport widths</extracomment>
+        <translation>%1 bei %2, %3 bei %4</translation>
+    </message>
+    <message>
+        <source>Compare with stylesheet</source>
+        <translation>Mit Stylesheet vergleichen</translation>
+    </message>
+    <message>
+        <source>For a stylesheet that is live and was changed there. Tenter shows which settings differ from the project. Apply all of them, or some.</source>
+        <translation>Für ein Stylesheet, das im Einsatz ist und dort geändert wurde. Tenter zeigt, welche Einstellungen vom Projekt abweichen. Alle oder einige davon lassen sich anwenden.</translation>
+    </message>
+    <message>
+        <source>Style&amp;sheet</source>
+        <translation>Style&amp;sheet</translation>
+    </message>
+    <message>
+        <source>&amp;Open stylesheet…</source>
+        <translation>Stylesheet &amp;öffnen…</translation>
+    </message>
+    <message>
+        <source>Paste the stylesheet here</source>
+        <translation>Das Stylesheet hier einfügen</translation>
+    </message>
+    <message>
+        <source>Stylesheet to compare with</source>
+        <translation>Stylesheet zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>Select &amp;all</source>
+        <translation>&amp;Alle auswählen</translation>
+    </message>
+    <message>
+        <source>Select &amp;none</source>
+        <translation>&amp;Keine auswählen</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>In the project</source>
+        <translation>Im Projekt</translation>
+    </message>
+    <message>
+        <source>In the stylesheet</source>
+        <translation>Im Stylesheet</translation>
+    </message>
+    <message>
+        <source>Settings that differ</source>
+        <translation>Abweichende Einstellungen</translation>
+    </message>
+    <message>
+        <source>A&amp;pply</source>
+        <translation>An&amp;wenden</translation>
+    </message>
+    <message>
+        <source>Apply the selected settings (Ctrl+Enter)</source>
+        <translation>Die ausgewählten Einstellungen anwenden (Strg+Enter)</translation>
+    </message>
+    <message>
+        <source>Open stylesheet</source>
+        <translation>Stylesheet öffnen</translation>
+    </message>
+    <message>
+        <source>Stylesheets (*.css);;All files (*)</source>
+        <translation>Stylesheets (*.css);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The stylesheet has the values of the project.</source>
+        <translation>Das Stylesheet hat die Werte des Projekts.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n setting(s) differ.</source>
+        <translation>
+            <numerusform>%n Einstellung weicht ab.</numerusform>
+            <numerusform>%n Einstellungen weichen ab.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2 selected. You can undo the change.</source>
+        <translation>%1 von %2 ausgewählt. Die Änderung lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>Apply settings of stylesheet</source>
+        <translation>Einstellungen des Stylesheets anwenden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n setting(s) of the stylesheet applied</source>
+        <translation>
+            <numerusform>%n Einstellung des Stylesheets angewandt</numerusform>
+            <numerusform>%n Einstellungen des Stylesheets angewandt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Compare with style&amp;sheet…</source>
+        <translation>Mit Style&amp;sheet vergleichen…</translation>
     </message>
 </context>
 <context>

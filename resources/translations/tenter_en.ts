@@ -435,5 +435,19 @@
             <numerusform>%n&#xa0;files</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n setting(s) differ.</source>
+        <translation>
+            <numerusform>%n setting differs.</numerusform>
+            <numerusform>%n settings differ.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n setting(s) of the stylesheet applied</source>
+        <translation>
+            <numerusform>%n setting of the stylesheet applied</numerusform>
+            <numerusform>%n settings of the stylesheet applied</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -25,6 +25,7 @@
 #include "panels/size_paste.h"
 #include "project/cascade.h"
 #include "project/file.h"
+#include "sheet_compare/sheet_dialog.h"
 #include "showing.h"
 #include "window/main_window.h"
 
@@ -102,6 +103,85 @@ private Q_SLOTS:
         QVERIFY(dialog != nullptr && dialog->isVisible() && dialog->reader().result().row.has_value());
     }
 
+    void listsTheDeclarationsOfAPageForANewProject() {
+        page_import::ImportDialog* dialog = openDialog();
+        paste(dialog, theme("almanac"));
+        newProject(dialog);
+        auto* table = dialog->findChild<page_import::FoundTable*>();
+        QVERIFY(table != nullptr && table->topLevelItemCount() > 3);
+        const QTreeWidgetItem* row = table->topLevelItem(0);
+        QCOMPARE(row->text(page_import::FoundTable::Property), QString("Row"));
+        QVERIFY(row->childCount() > 0);
+        for (int i = 0; i < row->childCount(); ++i)
+            QVERIFY(!row->child(i)->text(page_import::FoundTable::Rule).isEmpty());
+    }
+
+    void importsAStylesheetAsANewProject() {
+        page_import::ImportDialog* dialog = openDialog();
+        paste(dialog, QString::fromUtf8(deck));
+        // A stylesheet has no cards for the open project.
+        QVERIFY(!importButton(dialog)->isEnabled());
+        newProject(dialog);
+        QVERIFY(importButton(dialog)->isEnabled());
+        QVERIFY(dialog->findChild<page_import::FoundTable*>()->isVisible());
+        const project::Project& made = dialog->reader().result().adopted->project;
+        QCOMPARE(made.row().cards.size(), std::size_t{3});
+        QCOMPARE(made.row().style.card.background->css(), std::string("#abc"));
+        QVERIFY(!made.row().given.has_value());
+    }
+
+    void appliesChosenSettingsOfAPastedStylesheetAsOneStep() {
+        const project::Project before = document().project();
+        window_->activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+        QGuiApplication::clipboard()->setText(QString::fromUtf8(deck));
+        window_->setFocus();
+        QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier);
+        auto* dialog = window_->findChild<sheet_compare::SheetDialog*>();
+        QVERIFY(dialog != nullptr && dialog->isVisible());
+        QTreeWidget& table = dialog->table();
+        QVERIFY(table.topLevelItemCount() > 2);
+        QTreeWidgetItem* gap = nullptr;
+        for (int i = 0; i < table.topLevelItemCount(); ++i) {
+            QCOMPARE(table.topLevelItem(i)->checkState(0), Qt::Checked);
+            if (table.topLevelItem(i)->text(0).startsWith("Row › Column gap")) gap = table.topLevelItem(i);
+        }
+        QVERIFY(gap != nullptr);
+        QCOMPARE(gap->text(2), QString("24\u00A0px"));
+        QVERIFY(document().project() == before);
+        pressed(dialog, "Select &none")->click();
+        QVERIFY(!pressed(dialog, "A&pply")->isEnabled());
+        gap->setCheckState(0, Qt::Checked);
+        pressed(dialog, "A&pply")->click();
+        QVERIFY(!dialog->isVisible());
+        QCOMPARE(document().undoStack().count(), 1);
+        QCOMPARE(document().undoStack().undoText(), QString("Apply settings of stylesheet"));
+        const project::Variant& variant = document().project().row().variants.front();
+        const project::Settings wide =
+            project::resolve(document().project(), variant, variant.bands.size() - 1);
+        QCOMPARE(wide.row.columnGap->css(), std::string("24px"));
+        QVERIFY(wide.card.background->css() != "#abc");
+        document().undoStack().undo();
+        QVERIFY(document().project() == before);
+    }
+
+    void changesNothingIfTheComparisonIsCancelled() {
+        const project::Project before = document().project();
+        window_->activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+        QGuiApplication::clipboard()->setText(QString::fromUtf8(deck));
+        QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier);
+        auto* dialog = window_->findChild<sheet_compare::SheetDialog*>();
+        QVERIFY(dialog != nullptr && dialog->isVisible());
+        QTest::keyClick(dialog, Qt::Key_Escape);
+        QVERIFY(!dialog->isVisible());
+        QVERIFY(document().project() == before && !document().isModified());
+        // Other text is no stylesheet.
+        QGuiApplication::clipboard()->setText("Low water at noon");
+        QTest::keyClick(window_.get(), Qt::Key_V, Qt::ControlModifier);
+        QVERIFY(!dialog->isVisible());
+    }
+
     void changesTheRoleOfAnElement() {
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog, theme("almanac"));
@@ -113,7 +193,7 @@ private Q_SLOTS:
         QAbstractButton* box = dialog->findChild<page_import::CardDrawing*>()->boxOf(body->node);
         QVERIFY(box != nullptr);
         QTest::mouseClick(box, Qt::LeftButton);
-        const QModelIndex chosen = dialog->findChild<QTreeView*>()->currentIndex();
+        const QModelIndex chosen = named<QTreeView>(dialog, "Elements of the row")->currentIndex();
         QCOMPARE(page_import::ElementModel::nodeOf(chosen), body->node);
         chooseRole(dialog, "Heading");
         for (const markup::GivenCard& one : row().cards)
@@ -368,6 +448,23 @@ private:
         auto* dialog = window_->findChild<page_import::ImportDialog*>();
         return dialog != nullptr && QTest::qWaitFor([dialog] { return dialog->isVisible(); }) ? dialog
                                                                                               : nullptr;
+    }
+
+    static constexpr const char* deck =
+        ".deck { display: grid; grid-template-columns: repeat(3, 1fr); gap: 24px }\n"
+        ".deck article { padding: 18px; background: #abc } .deck h3 { font-size: 21px }\n";
+
+    static void newProject(page_import::ImportDialog* dialog) {
+        for (auto* choice : dialog->findChildren<QRadioButton*>())
+            if (choice->text() == "A &new project") choice->setChecked(true);
+        QVERIFY(dialog->reader().isIntoNew());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog->reader().isReading(), 5000);
+    }
+
+    static QPushButton* pressed(QDialog* dialog, const QString& text) {
+        for (auto* button : dialog->findChildren<QPushButton*>())
+            if (button->text() == text) return button;
+        return nullptr;
     }
 
     static QPushButton* importButton(QDialog* dialog) {

@@ -31,15 +31,24 @@ const browser = await launch(given.engine, given.browser);
 const rows = [];
 const faults = [];
 
-/** `box`: the element in each card that has its border on the page, if it is another one. */
-async function layoutsOf(html, className, selectors, box) {
+/**
+ * `box`: the element in each card that has its border on the page, if it is another one. `row`: the row of the page, if it
+ * has no class of its own.
+ */
+async function layoutsOf(html, className, selectors, {box = '', row = ''}) {
   const page = await MeasuredPage.open(browser, server, html);
+  if (row) await page.run(addClass, row, className);
   const {rows: found, cards} = await page.run(markGiven, className, selectors);
   if (box) await page.run(markBoxes, box);
   if (found !== 1 || cards.length === 0) throw new Error(`${found} rows and ${cards.length} cards found`);
   const layouts = (await page.read(widths)).map(readFromRow);
   await page.close();
   return layouts;
+}
+
+/** In the browser: gives the row the class that a person adds to it. */
+function addClass(selector, className) {
+  document.querySelector('iframe').contentDocument.querySelector(selector).classList.add(className);
 }
 
 /** In the browser: measures these elements as the cards. */
@@ -76,9 +85,9 @@ async function check(name) {
   await writeFile(saved, text);
   const className = project.variants[0].class;
   const {selectors} = project.given;
-  const {listed = [], differs = [], box = ''} = expected[name.replace('.html', '')] ?? {};
-  const before = await layoutsOf(html, className, selectors, box);
-  const after = await layoutsOf(withStylesheet(html, await tenter.stylesheetForGiven(saved, className)), className, selectors);
+  const {listed = [], differs = [], box = '', row = ''} = expected[name.replace('.html', '')] ?? {};
+  const before = await layoutsOf(html, className, selectors, {box, row});
+  const after = await layoutsOf(withStylesheet(html, await tenter.stylesheetForGiven(saved, className)), className, selectors, {row});
   const warnings = report.split('\n').filter((line) => line.startsWith('Warning: '));
   for (const property of listed) if (!warnings.some((line) => line.includes(property))) faults.push(`${name}: ${property} is not in the report`);
   let largest = 0;

@@ -1,10 +1,11 @@
-// Any bytes as a stylesheet, a page or a font size that Tenter wrote.
+// Any bytes as a stylesheet, a page or a font size that Tenter wrote, and as a stylesheet of other origin.
 #include <cmath>
 
 #include "fuzz.h"
 #include "intake/own_project.h"
 #include "intake/size_reading.h"
 #include "project/file.h"
+#include "start/sheet_project.h"
 
 namespace {
 
@@ -30,6 +31,12 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     requireAnswer(intake::projectOfSheet(source, problems), problems);
     problems.clear();
     requireAnswer(intake::projectOfPage(source, problems), problems);
+    problems.clear();
+    static text::Fonts fonts;
+    static text::ParagraphStore store(fonts);
+    const auto other = start::importSheet(bytes, "/nowhere/source.css", store, problems);
+    requireAnswer(other ? std::optional(intake::OwnProject{other->project, other->report}) : std::nullopt,
+                  problems);
     problems.clear();
     const auto reading = intake::readSize(bytes, {}, problems);
     fuzz::requireReadable(problems);

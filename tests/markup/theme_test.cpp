@@ -30,7 +30,7 @@ std::string themed(const std::string& css,
                    const std::string& row = "<div class=row><p class=tide>Low</p></div>") {
     const Tree page = treeOf("<style>" + css + "</style>" + row);
     std::vector<std::string> report;
-    return PageStyles(sheetsOf(page, "page.html", report)).affecting(page, byClass(page, "row"));
+    return PageStyles(sheetsOf(page, "", report)).affecting(page, byClass(page, "row"));
 }
 
 TEST(Theme, KeepsTheRulesThatAffectTheRow) {
@@ -56,7 +56,7 @@ TEST(Theme, ReadsSheetsSavedWithThePageAndReportsOthers) {
         "<div class=tide>Low</div>");
     std::vector<std::string> report;
     EXPECT_EQ(PageStyles(sheetsOf(page, folder / "page.html", report)).affecting(page, byClass(page, "tide")),
-              "@media print { .tide { float: left; } } /* look.css:1 */\n");
+              "@media print { .tide { float: left; } } /* look.css:1:1 */\n");
     ASSERT_EQ(report.size(), 1U);
     EXPECT_NE(report[0].find("gone.css"), std::string::npos);
     std::filesystem::remove_all(folder);
@@ -74,11 +74,21 @@ TEST(Theme, ReadsImportedSheets) {
     std::vector<std::string> report;
     EXPECT_EQ(PageStyles(sheetsOf(page, folder / "page.html", report)).affecting(page, byClass(page, "tide")),
               "@layer late, early;\n"
-              "@layer early { @media screen { .tide { order: 3; } } } /* inner.css:2 */\n"
-              "@layer late { .tide { order: 1; } } /* all.css:3 */\n"
-              ".tide { order: 2; } /* all.css:4 */\n");
+              "@layer early { @media screen { .tide { order: 3; } } } /* inner.css:2:1 */\n"
+              "@layer late { .tide { order: 1; } } /* all.css:3:15 */\n"
+              ".tide { order: 2; } /* all.css:4:1 */\n");
     EXPECT_EQ(report.size(), 0U);
     std::filesystem::remove_all(folder);
+}
+
+TEST(Theme, NamesThePlaceOfARuleInAStyleElement) {
+    const Tree page = treeOf(
+        "<p>Ö</p>\n<style>\n.menu { color: red }\t.tide { order: 1 }</style><div class=row><p "
+        "class=tide>Low</p></div><style> .row { order: 2 }</style>");
+    std::vector<std::string> report;
+    EXPECT_EQ(PageStyles(sheetsOf(page, "saved/page.html", report)).affecting(page, byClass(page, "row")),
+              ".tide { order: 1; } /* page.html:3:22 */\n"
+              ".row { order: 2; } /* page.html:3:98 */\n");
 }
 
 TEST(Theme, NamesTheFileOfARule) {

@@ -272,12 +272,83 @@ TEST_F(PageLookOf, ListsWhatAProjectCannotHold) {
     EXPECT_NE(warningWith("padding-left: calc(10px + 1vw)"), "");
     EXPECT_NE(warningWith("card 2 has another width"), "");
     EXPECT_NE(warningWith("borders of the card's sides differ"), "");
-    EXPECT_NE(warningWith("card: box-shadow: 0 0 9px red (.walk:hover)"), "");
+    EXPECT_NE(warningWith("card: box-shadow: 0 0 9px red (page.html:1:"), "");
     EXPECT_NE(warningWith("body: max-width: 20ch"), "");
     EXPECT_NE(warningWith("body: text-align: justify"), "");
     EXPECT_NE(warningWith("heading: text-transform: lowercase"), "");
     // What to check comes first.
     EXPECT_TRUE(report_.front().starts_with("Warning: "));
+}
+
+TEST_F(PageLookOf, PutsBordersOfSomeSidesIntoThePadding) {
+    importText(
+        pageWith(".walk { padding: 10px; border-top: 3px solid red } .btn { display: block; padding: 4px; "
+                 "border-bottom: 2px "
+                 "solid }"));
+    EXPECT_TRUE(at(1000).card.border.width->isZero());
+    EXPECT_EQ(at(1000).card.padding.top->css(), "13px");
+    EXPECT_EQ(at(1000).card.padding.bottom->css(), "10px");
+    EXPECT_EQ(text("button", 1000).padding.bottom->css(), "6px");
+    EXPECT_NE(warningWith("the borders of the sides differ"), "");
+}
+
+TEST_F(PageLookOf, ReadsContainerQueriesOfElementsAroundTheRow) {
+    importText(
+        pageWith("body { margin: 0; container-type: inline-size } .walks { display: grid; gap: 10px }"
+                 "@container (min-width: 700px) { .walks { grid-template-columns: 1fr 1fr } }"));
+    EXPECT_EQ(*at(699).row.columns, 1);
+    EXPECT_EQ(*at(701).row.columns, 2);
+}
+
+TEST_F(PageLookOf, AlignsThePartsOfSubgrids) {
+    importText(
+        pageWith(".walks { display: grid; grid-template-columns: 1fr 1fr }"
+                 ".walk { display: grid; grid-row: span 3; grid-template-rows: subgrid }"));
+    EXPECT_EQ(at(1000).row.level, project::Level::Subgrid);
+    importText(pageWith(".walks { display: grid; grid-template-columns: 1fr 1fr }"));
+    EXPECT_EQ(at(1000).row.level, project::Level::None);
+}
+
+TEST_F(PageLookOf, SkipsShadowsThatAreNotSeen) {
+    importText(
+        pageWith(".walk { box-shadow: 0 0 #0000, inset 0 0 0 0 #123, 0 2px 5px 1px #456, 0 0 9px #789 }"));
+    EXPECT_EQ(at(1000).card.shadow.colour->css(), "#456");
+    EXPECT_EQ(at(1000).card.shadow.y->css(), "2px");
+    EXPECT_EQ(at(1000).card.shadow.blur->css(), "5px");
+    EXPECT_NE(warningWith("the first shadow only"), "");
+}
+
+TEST_F(PageLookOf, CentresABoxWithAutomaticMargins) {
+    importText(pageWith(".walk { display: flex; flex-direction: column } .btn { margin: auto auto 0 }"));
+    EXPECT_EQ(text("button", 1000).place, project::Place::Center);
+    EXPECT_TRUE(text("button", 1000).margin.top->isKeyword());
+}
+
+TEST_F(PageLookOf, PutsBoxesInLinesBesideEachOther) {
+    importText(
+        "<html><head><style>body { margin: 0 } .walks { font-size: 0 } .walk { display: inline-block; width: "
+        "50%;"
+        "box-sizing: border-box; padding: 0 10px; font-size: 16px }"
+        "@media (max-width: 600px) { .walk { width: 100% } }</style></head><body><div class=walks>\n"
+        "<div class=walk><h3>Low water</h3><p>At noon, on the steps.</p></div>\n"
+        "<div class=walk><h3>High water</h3><p>At six, by the wall.</p></div>\n</div></body></html>");
+    EXPECT_EQ(*at(600).row.columns, 1);
+    EXPECT_EQ(*at(601).row.columns, 2);
+    EXPECT_TRUE(at(1000).row.columnGap->isZero());
+}
+
+TEST_F(PageLookOf, TakesPhrasesThatAreLaidOutAsBlocksForParts) {
+    importText(
+        "<html><head><style>.walk, .walk span, .walk strong, .walk em { display: block }</style></head><body>"
+        "<div class=walks><a class=walk href=#1><img src=a.png alt=Steps><span><strong>Low "
+        "water</strong><em>At noon, on the "
+        "steps.</em>"
+        "</span></a><a class=walk href=#2><img src=b.png alt=Wall><span><strong>High water</strong><em>At "
+        "six, by the "
+        "wall.</em></span>"
+        "</a></div></body></html>");
+    EXPECT_EQ(*project_.row().given->find("heading"), ".walk strong");
+    EXPECT_EQ(*project_.row().given->find("body"), ".walk em");
 }
 
 TEST_F(PageLookOf, CollapsesMarginsBetweenParts) {
@@ -330,7 +401,21 @@ TEST(PageColours, ReadsTheNotationsOfCss) {
     EXPECT_EQ(css("hsl(120deg 100% 25%)"), "#008000");
     EXPECT_EQ(css("hsla(0.5turn, 50%, 50%, 1)"), "#40bfbf");
     EXPECT_EQ(css("hsl(-120 100% 50%)"), "#00f");
-    EXPECT_FALSE(colourIn("oklch(60% 0.1 20)").has_value());
+    // Values by the sample code of CSS Color 4 § 18, rounded.
+    EXPECT_EQ(css("oklch(62.8% 0.25768 29.23)"), "#f00");
+    EXPECT_EQ(css("oklab(0.51975 -0.1403 0.10768)"), "#008000");
+    EXPECT_EQ(css("lab(54.29% 80.8 69.89)"), "#f00");
+    EXPECT_EQ(css("lch(46.28% 67.99 134.39)"), "#008000");
+    EXPECT_EQ(css("hwb(120 0% 49.8%)"), "#008000");
+    EXPECT_EQ(css("color(srgb 1 0.5 0)"), "#ff8000");
+    EXPECT_EQ(css("color(display-p3 1 1 1/50%)"), "#ffffff80");
+    EXPECT_EQ(css("color-mix(in srgb, #fff 25%, #000)"), "#404040");
+    EXPECT_EQ(css("color-mix(in srgb, red, blue)"), "#800080");
+    EXPECT_EQ(css("color-mix(in oklab, #008000 50%, transparent)"), "#00800080");
+    EXPECT_EQ(css("color-mix(in srgb, red 20%, red 20%)"), "#f006");
+    EXPECT_FALSE(colourIn("color-mix(in nowhere, red, blue)").has_value());
+    EXPECT_FALSE(colourIn("oklch(60% 0.1)").has_value());
+    EXPECT_FALSE(colourIn("oklch(var(--a))").has_value());
     EXPECT_FALSE(colourIn("rgb(1 2)").has_value());
     EXPECT_FALSE(colourIn("currentcolor").has_value());
     EXPECT_EQ(colourAmong("url(a.png) #123 no-repeat")->css(), "#123");

@@ -66,7 +66,9 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
       page_(new PageInput(this)),
       notice_(new NoRowNotice),
       row_(new RowReview),
+      found_(new FoundTable),
       measure_(new MeasureSwitch(*reader_, this)),
+      read_(new QTabWidget),
       stack_(new QStackedWidget(this)) {
     setWindowTitle(QObject::tr("Import row from page"));
     setWindowModality(Qt::WindowModal);
@@ -91,7 +93,10 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     leftBox->addWidget(buildFound(), 1);
     stack_->addWidget(empty_ = buildEmpty());
     stack_->addWidget(notice_);
-    stack_->addWidget(row_);
+    read_->setDocumentMode(true);
+    read_->addTab(row_, QObject::tr("Elements"));
+    read_->addTab(found_, QObject::tr("Declarations"));
+    stack_->addWidget(read_);
     auto* across = new QSplitter(Qt::Horizontal, this);
     across->addWidget(left);
     across->addWidget(stack_);
@@ -165,10 +170,12 @@ QWidget* ImportDialog::buildEmpty() {
     box->setSpacing(8);
     box->addWidget(demiBold(paragraph(QObject::tr("No page yet"), empty)));
     auto* how = paragraph(
-        QObject::tr("Paste the HTML of a page, or only of its row of cards, into the box on the left.\n\n"
-                    "Or open a saved page, or drop one on this window. Then Tenter also reads the "
-                    "stylesheets that were "
-                    "saved with it."),
+        QObject::tr(
+            "Paste the HTML of a page, or only of its row of cards, or a stylesheet, into the box on the "
+            "left.\n\n"
+            "Or open a saved page, or drop one on this window. Then Tenter also reads the "
+            "stylesheets that were "
+            "saved with it."),
         empty);
     how->setForegroundRole(QPalette::PlaceholderText);
     how->setMaximumWidth(480);
@@ -234,11 +241,14 @@ void ImportDialog::updateState() {
     consequence_->setText(
         !has ? QString()
         : reader_->isIntoNew()
-            ? QObject::tr("Makes a new project with the columns, breakpoints, sizes, spacing and "
-                          "colours of the page. The list says what a project cannot hold.")
+            ? result.isSheet
+                  ? QObject::tr(
+                        "Makes a new project with the settings of the stylesheet and placeholder texts.")
+                  : QObject::tr("Makes a new project with the columns, breakpoints, sizes, spacing and "
+                                "colours of the page. The list says what a project cannot hold.")
             : QObject::tr("You can undo the import."));
     if (has || (failed_.isEmpty() && !reader_->hasPage())) {
-        stack_->setCurrentWidget(has ? static_cast<QWidget*>(row_) : empty_);
+        stack_->setCurrentWidget(has ? static_cast<QWidget*>(read_) : empty_);
         return;
     }
     if (!failed_.isEmpty())
@@ -255,6 +265,10 @@ void ImportDialog::showRow() {
     const project::Project& project = result.adopted ? result.adopted->project : document_.project();
     row_->setResult(result, project::roles(project), reader_->typedTheme());
     if (result.row) row_->bar()->showProblem(problemSentences(result.refused));
+    found_->setFound(result.found, project.leastWidth, project.mostWidth);
+    read_->setTabVisible(0, !result.isSheet);
+    read_->setTabVisible(1, !result.found.empty());
+    read_->tabBar()->setVisible(!result.found.empty() && !result.isSheet);
     showReport();
     updateState();
 }
@@ -284,8 +298,10 @@ void ImportDialog::importRow() {
         accept();
         Q_EMIT importedAsNew(
             made, folder,
-            QObject::tr("New project with the row of the page: %n card(s). Save it to keep it.", nullptr,
-                        static_cast<int>(cards)));
+            reader_->result().isSheet
+                ? QObject::tr("New project with the settings of the stylesheet. Save it to keep it.")
+                : QObject::tr("New project with the row of the page: %n card(s). Save it to keep it.",
+                              nullptr, static_cast<int>(cards)));
         return;
     }
     const project::Problems problems =

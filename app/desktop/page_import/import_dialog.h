@@ -6,8 +6,10 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QTabWidget>
 #include <filesystem>
 
+#include "page_import/found_table.h"
 #include "page_import/measure_switch.h"
 #include "page_import/no_row_notice.h"
 #include "page_import/page_input.h"
@@ -55,7 +57,9 @@ private:
     PageInput* page_;
     NoRowNotice* notice_;
     RowReview* row_;
+    FoundTable* found_;
     MeasureSwitch* measure_;
+    QTabWidget* read_;  ///< the row and the table
     QStackedWidget* stack_;
     QWidget* empty_ = nullptr;
     QListWidget* report_ = nullptr;

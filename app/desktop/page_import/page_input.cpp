@@ -21,7 +21,8 @@ PageBox::PageBox(QWidget* parent) : QPlainTextEdit(parent) {
     QFont fixed = QFontDatabase::systemFont(QFontDatabase::FixedFont);
     fixed.setPointSizeF(font().pointSizeF());
     setFont(fixed);
-    setPlaceholderText(QObject::tr("Paste the HTML of a page here,\nor only of its row of cards"));
+    setPlaceholderText(
+        QObject::tr("Paste the HTML of a page here,\nor only of its row of cards,\nor a stylesheet"));
     setAccessibleName(QObject::tr("HTML of the page, or only of its row"));
 }
 
@@ -93,9 +94,9 @@ PageInput::PageInput(QWidget* parent)
 void PageInput::chooseFile() {
     const QString start =
         folder_.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DownloadLocation) : folder_;
-    const QString file =
-        QFileDialog::getOpenFileName(this, QObject::tr("Open saved page"), start,
-                                     QObject::tr("Pages (*.html *.htm *.xhtml);;All files (*)"));
+    const QString file = QFileDialog::getOpenFileName(
+        this, QObject::tr("Open saved page"), start,
+        QObject::tr("Pages and stylesheets (*.html *.htm *.xhtml *.css);;All files (*)"));
     if (!file.isEmpty()) open(file);
 }
 

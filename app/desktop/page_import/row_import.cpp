@@ -1,11 +1,16 @@
 #include "page_import/row_import.h"
 
+#include <QObject>
+#include <QRegularExpression>
+#include <QString>
 #include <algorithm>
 #include <utility>
 
+#include "intake/own_project.h"
 #include "markup/choose.h"
 #include "pictures/source.h"
 #include "start/page_project.h"
+#include "start/sheet_project.h"
 
 namespace tenter::desktop::page_import {
 
@@ -45,6 +50,38 @@ ImportResult readWith(const ImportRequest& request, const std::vector<markup::Ro
     return result;
 }
 
+/// A stylesheet becomes a new project: one that Tenter printed as it was, any other by what its rules
+/// declare.
+ImportResult readSheet(const ImportRequest& request) {
+    ImportResult result;
+    result.isSheet = true;
+    const std::string_view css(request.bytes.constData(), static_cast<std::size_t>(request.bytes.size()));
+    if (request.project != nullptr) {
+        result.problems.push_back(
+            {request.file.string(), "",
+             QObject::tr("A stylesheet has no cards to put into this project.").toStdString(),
+             QObject::tr(
+                 "Choose “A new project”, or compare it with this project (Edit › Compare with stylesheet…).")
+                 .toStdString()});
+        return result;
+    }
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Problems ignored;
+    project::Problems problems;
+    std::optional<tenter::start::Imported> read =
+        tenter::start::importSheet(css, request.file, store, problems);
+    if (read) result.found = std::move(read->found);
+    if (auto own = intake::projectOfSheet({css, request.file, request.projectFolder}, ignored)) {
+        result.adopted = markup::Adopted{std::move(own->project), std::move(own->report), {}};
+    } else if (read) {
+        result.adopted = markup::Adopted{std::move(read->project), std::move(read->report), {}};
+    } else {
+        result.problems = std::move(problems);
+    }
+    return result;
+}
+
 /// The choices with the correction applied; empty, with problems, if that is impossible.
 std::optional<std::vector<markup::RoleChoice>> changedChoices(const ImportRequest& request,
                                                               project::Problems& problems) {
@@ -63,7 +100,14 @@ std::optional<std::vector<markup::RoleChoice>> changedChoices(const ImportReques
 
 }  // namespace
 
+bool isStylesheet(const QByteArray& bytes, const std::filesystem::path& file) {
+    if (!file.empty()) return file.extension() == ".css";
+    static const QRegularExpression tag("<[a-zA-Z!/]");
+    return bytes.contains('{') && bytes.contains(':') && !QString::fromUtf8(bytes).contains(tag);
+}
+
 ImportResult readRow(const ImportRequest& request) {
+    if (isStylesheet(request.bytes, request.file)) return readSheet(request);
     if (request.project == nullptr) {
         // Name, class and settings of a new project are those of the page.
         text::Fonts fonts;
@@ -73,8 +117,11 @@ ImportResult readRow(const ImportRequest& request) {
             tenter::start::projectForPage(pageOfRequest(request, request.choices), store);
         own.project = std::make_shared<project::Project>(std::move(made.project));
         ImportResult result = readRow(own);
-        if (result.adopted)
-            result.adopted->report = tenter::start::withLook(std::move(result.adopted->report), made.report);
+        if (result.adopted) {
+            result.adopted->report =
+                tenter::start::withLook(std::move(result.adopted->report), made.report());
+            result.found = std::move(made.found);
+        }
         return result;
     }
     if (std::holds_alternative<std::monostate>(request.change)) return readWith(request, request.choices);

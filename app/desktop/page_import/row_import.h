@@ -11,6 +11,7 @@
 
 #include "markup/adopt.h"
 #include "markup/given.h"
+#include "start/page_findings.h"
 
 namespace tenter::desktop::page_import {
 
@@ -45,13 +46,19 @@ struct ImportResult {
     std::optional<markup::GivenRow> row;      ///< the elements of the imported row
     project::Problems problems;               ///< why no row was found, or warnings beside a row
     project::Problems refused;                ///< why the correction could not be applied
+    /// What the page or the stylesheet declares, for a new project.
+    std::vector<start::FoundElement> found;
+    bool isSheet = false;  ///< true if the input is a stylesheet: there is no row to review
     /// The page that a browser has to open before the row can be imported with measured values; empty: the
     /// row has them, or nothing is to be measured.
     std::string toMeasure;
 };
 
-/// Reads the page. Can be called on any thread. A correction that selects nothing, or after which no row is
-/// found, is not applied.
+/// True for a file *.css, and for pasted text with rules and without a tag.
+bool isStylesheet(const QByteArray& bytes, const std::filesystem::path& file);
+
+/// Reads the page, or a stylesheet for a new project. Can be called on any thread. A correction that selects
+/// nothing, or after which no row is found, is not applied.
 ImportResult readRow(const ImportRequest& request);
 
 }  // namespace tenter::desktop::page_import

@@ -24,6 +24,7 @@
 #include "recovery/offer.h"
 #include "recovery/recorder.h"
 #include "session/changes.h"
+#include "sheet_compare/sheet_dialog.h"
 #include "window/export_dialogs.h"
 #include "window/status_facts.h"
 
@@ -223,7 +224,8 @@ void MainWindow::importRow(const QString& page) {
         connect(given_, &page_import::ImportDialog::importedAsNew, this,
                 [this](const project::Project& project, const std::filesystem::path& folder,
                        const QString& message) {
-                    if (startProject(project, folder, message)) offerCheck();
+                    const bool isSheet = given_->reader().result().isSheet;
+                    if (startProject(project, folder, message) && !isSheet) offerCheck();
                 });
         connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
@@ -233,6 +235,17 @@ void MainWindow::importRow(const QString& page) {
     }
     given_->open();
     if (!page.isEmpty()) given_->openPage(page);
+}
+
+void MainWindow::compareSheet() {
+    if (sheet_ == nullptr) {
+        sheet_ = new sheet_compare::SheetDialog(session_.document, this);
+        connect(sheet_, &sheet_compare::SheetDialog::applied, this, [this](int settings) {
+            problems_->hide();
+            note_->showMessage(QObject::tr("%n setting(s) of the stylesheet applied", nullptr, settings));
+        });
+    }
+    sheet_->open();
 }
 
 bool MainWindow::startProject(const project::Project& project, const std::filesystem::path& folder,

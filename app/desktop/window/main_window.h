@@ -41,6 +41,9 @@ class Recorder;
 namespace tenter::desktop::page_import {
 class ImportDialog;
 }
+namespace tenter::desktop::sheet_compare {
+class SheetDialog;
+}
 namespace tenter::desktop::new_row {
 class NewRowDialog;
 }
@@ -87,6 +90,8 @@ private:
     void fillRecent();
     /// Opens the dialog for a new row, with files if there are any.
     void newRow(const QStringList& files = {});
+    /// Opens the dialog that compares the project with a stylesheet.
+    void compareSheet();
     void importRow(const QString& page = {});
     /// False if the person keeps the open project.
     bool startProject(const project::Project& project, const std::filesystem::path& folder,
@@ -128,6 +133,7 @@ private:
     recovery::Recorder* recorder_ = nullptr;  ///< null: unsaved changes are not kept
     compare::CompareDialog* compare_ = nullptr;
     page_import::ImportDialog* given_ = nullptr;
+    sheet_compare::SheetDialog* sheet_ = nullptr;
     new_row::NewRowDialog* newRow_ = nullptr;
     QMenu* recentMenu_ = nullptr;
     QAction* preview_ = nullptr;

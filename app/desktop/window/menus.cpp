@@ -1,10 +1,14 @@
 // The main window's menus.
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QMenu>
 #include <QMenuBar>
+#include <QShortcut>
 
 #include "document/wording.h"
 #include "findings/silencing.h"
 #include "session/changes.h"
+#include "sheet_compare/sheet_dialog.h"
 #include "window/main_window.h"
 #include "window/undo_list.h"
 
@@ -92,6 +96,13 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     // Enabled only for an imported row: see enableOwnMarkup.
     ownMarkup_ = menu->addAction(QObject::tr("Use Tenter’s &markup"), this, &MainWindow::useOwnMarkup);
+    needsProject(menu->addAction(QObject::tr("Compare with style&sheet…"), this, &MainWindow::compareSheet));
+    // A stylesheet that is pasted anywhere but into a field.
+    connect(new QShortcut(QKeySequence::Paste, this), &QShortcut::activated, this, [this] {
+        if (session_.document.hasProject() &&
+            sheet_compare::looksLikeCss(QGuiApplication::clipboard()->text()))
+            compareSheet();
+    });
     QMenu* silencing = menu->addMenu(QObject::tr("Silence &check"));
     needsProject(silencing->menuAction());
     connect(silencing, &QMenu::aboutToShow, this, [this, silencing] {

@@ -1,5 +1,6 @@
 // Differences of settings and wishes: member by member.
 #include "project/differences/comparison.h"
+#include "project/differences/setting_changes.h"
 #include "project/differences/setting_names.h"
 #include "project/project_json.h"
 
@@ -7,13 +8,7 @@ namespace tenter::project {
 
 namespace {
 
-/// A setting that differs; null where a layer does not set it.
-struct Leaf {
-    std::string path;
-    Json before;
-    Json after;
-};
-using Leaves = std::vector<Leaf>;
+using Leaves = std::vector<SettingChange>;
 
 void walk(const std::string& path, const RoleStyles& before, const RoleStyles& after, Leaves& out);
 
@@ -81,12 +76,17 @@ std::string wishName(const std::string& key) {
 
 }  // namespace
 
-void Comparison::settings(const std::string& oldPlace, const std::string& newPlace, const Settings& before,
-                          const Settings& after, const std::string& scope) {
+std::vector<SettingChange> settingChanges(const Settings& before, const Settings& after) {
     Leaves leaves;
     walk("", before, after, leaves);
+    return leaves;
+}
+
+void Comparison::settings(const std::string& oldPlace, const std::string& newPlace, const Settings& before,
+                          const Settings& after, const std::string& scope) {
+    Leaves leaves = settingChanges(before, after);
     const bool style = oldPlace == "/style";
-    for (Leaf& leaf : leaves) {
+    for (SettingChange& leaf : leaves) {
         const std::string name = settingName(leaf.path);
         const std::string was = leaf.before.is_null() ? "" : settingWords(leaf.path, leaf.before);
         const std::string is = leaf.after.is_null() ? "" : settingWords(leaf.path, leaf.after);
@@ -151,7 +151,7 @@ void Comparison::compareWishes() {
         }
         Leaves leaves;
         walk("", before.roles[old], after.roles[i], leaves);
-        for (const Leaf& leaf : leaves)
+        for (const SettingChange& leaf : leaves)
             value(placeOf(list, old) + "/" + leaf.path, placeOf(list, i) + "/" + leaf.path,
                   "Wishes for " + roleWords(after.roles[i]) + " › " + wishName(leaf.path), leaf.before,
                   leaf.after);
