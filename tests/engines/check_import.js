@@ -111,6 +111,8 @@ async function check(name) {
 
 try {
   for (const name of (await readdir(given.samples)).filter((one) => one.endsWith('.html') && one.includes(given.only)).sort()) {
+    // Pages that an engine lays out in a way of its own, which the project does not follow.
+    if (!(expected[name.replace('.html', '')]?.engines ?? [given.engine]).includes(given.engine)) continue;
     try {
       await check(name);
     } catch (error) {
