@@ -63,10 +63,11 @@ DrawnQuery drawnQuery(const RolePlan& role, const text::Paragraph& paragraph, co
     query.wordSpacing = drawnSpacing(role, role.wordSpacing, basis);
     query.overflowWrap = role.overflowWrap;
     query.balance = role.balance;
-    text::findDrawnPositions(paragraph, query, basis.em, profile, positions);
+    const double size = std::max(basis.em, role.leastSize);
+    text::findDrawnPositions(paragraph, query, size, profile, positions);
     query.letterSpacing = profile.drawnAdvance(query.letterSpacing);
     query.wordSpacing = profile.drawnAdvance(query.wordSpacing);
-    query.size = profile.drawnSize(basis.em, paragraph.strut().get());
+    query.size = profile.drawnSize(size, paragraph.strut().get());
     query.drawn = &positions;
     const double room =
         std::max(0.0, card.cardContent - resolved(role.margin.left) - resolved(role.margin.right));

@@ -230,7 +230,8 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
     const Number room = units::max(none, card.cardContent - part.margin.left - part.margin.right);
     const text::Face* face = paragraph.strut().get();
     const auto drawnSize = [&](double size) { return role.profile->drawnSize(size, face); };
-    part.query = {role.size.resolveDrawn(1, card.basis, role.profile->meanTruncation(), drawnSize),
+    const Number size = role.size.resolveDrawn(1, card.basis, role.profile->meanTruncation(), drawnSize);
+    part.query = {role.leastSize > 0 ? units::max(size, Number(role.leastSize)) : size,
                   room - part.edges,
                   meanSpacing(role, role.letterSpacing, part.basis),
                   meanSpacing(role, role.wordSpacing, part.basis),

@@ -113,8 +113,9 @@ private:
         units::LengthBasis snapped = drawn_ ? drawnSizes_.basis : basis;
         if (!drawn_) snapped.cqi = snappedCardContent();
         snapped.em = role.size.resolveTruncated(snapped, band_.profile->fluidStep());
+        const double drawnSize = std::max(snapped.em, role.leastSize);
         part.lineHeight = role.lineHeight.isNumber()
-                              ? band_.profile->lineHeight(snapped.em, role.lineHeight.number())
+                              ? band_.profile->lineHeight(drawnSize, role.lineHeight.number())
                               : band_.profile->lineHeight(role.lineHeight.length().resolve(snapped),
                                                           role.lineHeight.length());
         part.letterSpacing = across.letterSpacing;
@@ -128,12 +129,12 @@ private:
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
-        across.query.heightSize = snapped.em;
+        across.query.heightSize = drawnSize;
         across.query.lineHeight = part.lineHeight;
         text::breakLines(paragraph, across.query, *band_.profile, scratch());
         for (const text::Line& line : scratch()) {
             out_.lines.push_back(
-                {line, 0, 0, text::extentOf(paragraph, line, snapped.em, part.lineHeight, *band_.profile)});
+                {line, 0, 0, text::extentOf(paragraph, line, drawnSize, part.lineHeight, *band_.profile)});
             part.slack = std::min(part.slack, line.slack);
             part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
@@ -180,8 +181,9 @@ private:
         if (!across.fitsLabel && !across.fitsWord) return across.available;
         text::LineQuery query = labelQuery(role, across.query, snapped);
         query.drawn = nullptr;
-        if (across.fitsLabel) return text::labelWidth(paragraph, query, snapped.em, *band_.profile);
-        query.size = band_.profile->drawnSize(snapped.em, paragraph.strut().get());
+        const double size = std::max(snapped.em, role.leastSize);
+        if (across.fitsLabel) return text::labelWidth(paragraph, query, size, *band_.profile);
+        query.size = band_.profile->drawnSize(size, paragraph.strut().get());
         return text::minContent(paragraph, query);
     }
 

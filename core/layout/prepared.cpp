@@ -137,9 +137,12 @@ std::unique_ptr<IntervalPlan> intervalPlan(const project::Project& project, cons
     plan->bandIndex = interval.band;
     plan->band = &band;
     plan->page = pagePlan(project.page, interval.range);
-    for (const std::string& role : roles)
+    const double leastSize = band.profile->leastSize(project.language);
+    for (const std::string& role : roles) {
         plan->roles.push_back(
             rolePlan(*band.settings.text.find(role), plan->page.rootSize, project.unit, *band.profile));
+        plan->roles.back().leastSize = leastSize;
+    }
     return plan;
 }
 

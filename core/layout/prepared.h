@@ -33,6 +33,7 @@ struct RolePlan {
     bool balance = false;
     int keepLines = 0;
     bool fluidRoot = false;  ///< true if the root's font size depends on the viewport width
+    double leastSize = 0;    ///< CSS px; the engine draws no smaller text (text::BreakProfile::leastSize)
     const text::BreakProfile* profile = nullptr;
 };
 

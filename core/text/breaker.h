@@ -170,11 +170,13 @@ private:
         for (std::size_t i = 0; hasPlace(i); ++i) {
             const Opportunity* place = places_[i];
             Number width = widthTo(start, *place);
-            if (start.cluster <= place->affected) width += place->fitCorrection * query_.size;
+            const bool corrected = start.cluster <= place->affected && place->fitCorrection != 0;
+            if (corrected) width += place->fitCorrection * query_.size;
             const bool fitting = policy_.fits(width);
             if (fitting || line.end == nullptr) {
                 line.end = place;
                 line.width = widthTo(start, *place);
+                if (!fitting && corrected) line.over = width;
                 if (isHyphen(*place)) return line;
             } else {
                 line.over = width;

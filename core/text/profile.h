@@ -128,6 +128,9 @@ public:
     /// length `declared`, which resolves to `length` CSS px.
     [[nodiscard]] virtual double lineHeight(double size, double number) const = 0;
     [[nodiscard]] virtual double lineHeight(double length, const units::Length& declared) const = 0;
+    /// The least font size in CSS px at which the engine draws text in `language`; 0 if there is none.
+    /// Lengths in em and the computed font size do not change. CSS Fonts 4 § 2.5 allows a minimum.
+    [[nodiscard]] virtual double leastSize(const std::string& language) const = 0;
     /// CSS px that the engine adds to a border width before it rounds it down to whole device px.
     [[nodiscard]] virtual double borderAllowance() const = 0;
     /// The step in CSS px to which the engine truncates the `vw` term of a font size when it computes

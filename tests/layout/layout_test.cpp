@@ -335,5 +335,30 @@ TEST(Layout, AsDrawnTheCardsOfACentredRowAreCalculations) {
     EXPECT_NEAR(layOut(row, 1400).cards[0].box.width, column - 0.02, 1e-9);
 }
 
+// Measured in Firefox 153: text of 10 px in Thai is drawn at 13 px and, with a line height of 1.5, 19.5 px
+// high. Lengths in em stay as they are; Chromium 156 has no such limit.
+TEST(Layout, FirefoxDrawsNoThaiTextBelow13Px) {
+    const auto laid = [](const std::string& language, const text::BreakProfile& profile) {
+        const auto project = projectOf(
+            R"({"text": {"body": {"family": ["Lato"], "size": 10, "lineHeight": 1.5, "place": "start", "letterSpacing": "0.1em",
+                "padding": {"left": "1em"}, "margin": {"top": "0", "bottom": "0"}}}})",
+            columns(1), R"([{"parts": [{"role": "body", "copy": "abc"}]}])",
+            R"("language": ")" + language + R"(", )");
+        text::Fonts fonts;
+        text::ParagraphStore store(fonts);
+        const PreparedRow row(project, 0, store, profile);
+        for (const Layout& layout : {layOut(row, 1000), layOutDrawn(row, 1000)}) {
+            EXPECT_EQ(layout.parts[0].fontSize, 10);
+            EXPECT_EQ(layout.parts[0].padding.left, 10);
+        }
+        return layOutDrawn(row, 1000).parts[0].box;
+    };
+    EXPECT_DOUBLE_EQ(laid("th", text::gecko()).height, 19.5);
+    EXPECT_NEAR(laid("th", text::gecko()).width, 22.95 + 10, 0.03);
+    EXPECT_DOUBLE_EQ(laid("ja", text::gecko()).height, 15);
+    EXPECT_NEAR(laid("ja", text::gecko()).width, 18.35 + 10, 0.03);
+    EXPECT_DOUBLE_EQ(laid("th", text::blink()).height, 15);
+}
+
 }  // namespace
 }  // namespace tenter::layout

@@ -50,6 +50,9 @@ public:
     [[nodiscard]] bool makesSpaces() const override { return base_.makesSpaces(); }
     [[nodiscard]] bool kerns(std::string_view script) const override { return base_.kerns(script); }
     [[nodiscard]] bool drawsHyphenMinus() const override { return base_.drawsHyphenMinus(); }
+    [[nodiscard]] double leastSize(const std::string& language) const override {
+        return base_.leastSize(language);
+    }
     [[nodiscard]] hb_script_t scriptOfCommon() const override { return base_.scriptOfCommon(); }
     [[nodiscard]] bool resolvesScriptsByPiece() const override { return base_.resolvesScriptsByPiece(); }
     [[nodiscard]] bool shapesAcross(char16_t unit) const override { return base_.shapesAcross(unit); }

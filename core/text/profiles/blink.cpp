@@ -142,6 +142,7 @@ public:
         return round64(length);
     }
     [[nodiscard]] double ratio() const override { return ratio_; }
+    [[nodiscard]] double leastSize(const std::string&) const override { return 0; }
     [[nodiscard]] double borderAllowance() const override { return 0; }
     [[nodiscard]] double fluidStep() const override { return 0; }
     /// The size is a float before it is rounded down to 1/100 px. Measured in Chromium 156: 16.72 px is

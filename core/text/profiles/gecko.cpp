@@ -173,6 +173,11 @@ public:
     [[nodiscard]] double lineHeight(double length, const units::Length& declared) const override {
         return snapped(length, declared);
     }
+    /// Measured in Firefox 153: text of 10 px in Thai is drawn at 13 px and, with a line height of 1.5, 19.5
+    /// px high; 10em are 100 px. Not in 15 other languages.
+    [[nodiscard]] double leastSize(const std::string& language) const override {
+        return language == "th" || language.starts_with("th-") ? 13 : 0;
+    }
     /// Half an app unit, because Firefox first rounds the width to app units. Measured in Firefox 153: 1.993
     /// px becomes 2 px.
     [[nodiscard]] double ratio() const override { return ratio_; }
