@@ -61,11 +61,14 @@ export function readLayout(widths, fresh = false) {
     const lines = [];
     let last = -Infinity;
     for (const {middle, left, right} of rects) {
+      const line = lines[lines.length - 1];
       if (middle - last > half) {
         lines.push({left, right});
         last = middle;
-      } else {
-        const line = lines[lines.length - 1];
+      } else if (line.left === line.right) {
+        // A space that collapses at a line's end has a box without width, which may be beside the text.
+        Object.assign(line, {left, right});
+      } else if (left < right) {
         line.left = Math.min(line.left, left);
         line.right = Math.max(line.right, right);
       }
