@@ -30,6 +30,7 @@
 #include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
 #include "panels/pictures_panel.h"
+#include "sheet_compare/sheet_dialog.h"
 #include "showing.h"
 #include "start_page/project_tile.h"
 #include "window/undo_list.h"
@@ -348,6 +349,14 @@ private Q_SLOTS:
             QVERIFY2(elements->columnWidth(roles) >= elements->fontMetrics().horizontalAdvance(role),
                      qPrintable(role));
         }
+        sheet_compare::SheetDialog sheet(session.document, nullptr);
+        sheet.setSheet(".walks-trio { gap: 3px } .walks-trio h3 { font-size: 40px }");
+        sheet.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&sheet));
+        // Why nothing can be compared is core's text.
+        for (const auto* label : sheet.findChildren<QLabel*>())
+            if (label->text().startsWith("No rule of the stylesheet")) names << label->text();
+        look("compare with stylesheet", sheet);
         window->findChild<axis::AxisPane*>()->dataAction()->trigger();
         look("data as table", *window->findChild<axis::DataDialog*>());
         window::showUndoList(session.document.undoStack(), window.get());
