@@ -3,13 +3,13 @@
 #include <algorithm>
 
 #include "project/cascade.h"
-#include "project/differences/setting_names.h"
 #include "project/titles.h"
 #include "project/utf8.h"
 #include "project/validate.h"
 #include "project/wording.h"
 #include "start/new_row.h"
 #include "start/sheet_page.h"
+#include "units/ascii.h"
 #include "wording/say.h"
 
 namespace tenter::start {
@@ -23,6 +23,14 @@ std::size_t mostColumnsOf(const project::Project& project) {
         for (std::size_t band = 0; band < variant.bands.size(); ++band)
             most = std::max(most, *project::resolve(project, variant, band).row.columns);
     return static_cast<std::size_t>(most);
+}
+
+/// A role at the start of a sentence, in the language in use.
+std::string titled(const std::string& role) {
+    std::string name = role == "container" ? wording::say("container") : project::roleName(role);
+    if (!name.empty() && units::isLowerLetter(name.front()))
+        name.front() = static_cast<char>(name.front() - 'a' + 'A');
+    return name;
 }
 
 /// The first cards with placeholder texts instead of those of the markup, without pictures.
@@ -89,7 +97,7 @@ std::optional<Imported> importSheet(std::string_view css, const std::filesystem:
             {std::to_string(mostColumnsOf(project))})));
     for (const auto& [role, selector] : made->found)
         imported->report.push_back(
-            wording::say("%1: recognised by the rules for %2.", {project::roleTitle(role), selector}));
+            wording::say("%1: recognised by the rules for %2.", {titled(role), selector}));
     imported->report.push_back(
         wording::say("The stylesheet has no texts and pictures: the cards have placeholder texts."));
     const project::Problems refused = project::validate(project);

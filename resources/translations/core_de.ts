@@ -2948,5 +2948,9 @@ A role, and a condition: body at least 15 px</extracomment>
         <source>%1: the borders of the sides differ. Tenter draws no border; its width is in the padding.</source>
         <translation>%1: die Rahmen der Seiten unterscheiden sich. Tenter zeichnet keinen Rahmen; seine Breite steckt im Innenabstand.</translation>
     </message>
+    <message>
+        <source>container</source>
+        <translation>Container</translation>
+    </message>
 </context>
 </TS>

@@ -109,7 +109,8 @@ TEST(OwnSheet, OfEverySampleInEveryFormComesBack) {
         }
 }
 
-TEST(OwnPage, OfEverySampleComesBackWithItsTextsAndPictures) {
+TEST(OwnPage, OfEverySampleInEveryFormComesBackWithItsTextsAndPictures) {
+    const std::vector<emit::SheetForm> forms{{}, {.properties = true}, {.layer = true}, {.minified = true}};
     for (const char* name :
          {"bird-counts", "ferry-words", "marsh-ar", "night-sky", "season", "shore-walks"}) {
         SCOPED_TRACE(name);
@@ -126,54 +127,61 @@ TEST(OwnPage, OfEverySampleComesBackWithItsTextsAndPictures) {
         emit::FolderCuts cuts(project, samples, options.variant, store, text::defaultProfile());
         ASSERT_TRUE(cuts.write(site, problems));
         options.cuts = &cuts;
-        const auto folder = emit::pageFolder(project, samples, options, store, problems);
-        ASSERT_TRUE(folder.has_value());
-        ASSERT_TRUE(project::replaceFolder(site, folder->files, problems));
-        std::ifstream stream(site / "index.html", std::ios::binary);
-        const std::string html{std::istreambuf_iterator<char>(stream), {}};
-        const auto read = projectOfPage({html, site / "index.html", site, 16}, problems);
-        ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
-        EXPECT_TRUE(read->report.empty()) << read->report.front();
-        EXPECT_EQ(read->project.name, project.name);
-        EXPECT_EQ(read->project.language, project.language);
-        EXPECT_EQ(read->project.rightToLeft, project.rightToLeft);
-        EXPECT_EQ(read->project.row().headingLevel, project.row().headingLevel);
-        for (const double width : widthsOf(project)) {
-            const project::PageSettings before = project.page.at(width);
-            const project::PageSettings after = read->project.page.at(width);
-            EXPECT_EQ(after.rootSize.css(), before.rootSize.css()) << width;
-            EXPECT_EQ(after.container.width.css(), before.container.width.css()) << width;
-            EXPECT_EQ(after.container.maxWidth.css(), before.container.maxWidth.css()) << width;
-            EXPECT_EQ(after.container.background.css(), before.container.background.css()) << width;
-            EXPECT_EQ(after.container.padding.left.value_or(Length()).css(),
-                      before.container.padding.left.value_or(Length()).css())
-                << width;
+        for (const emit::SheetForm& form : forms) {
+            options.sheet.form = form;
+            const auto folder = emit::pageFolder(project, samples, options, store, problems);
+            ASSERT_TRUE(folder.has_value());
+            ASSERT_TRUE(project::replaceFolder(site, folder->files, problems));
+            std::ifstream stream(site / "index.html", std::ios::binary);
+            const std::string html{std::istreambuf_iterator<char>(stream), {}};
+            const auto read = projectOfPage({html, site / "index.html", site, 16}, problems);
+            ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
+            EXPECT_TRUE(read->report.empty()) << read->report.front();
+            // Without comments the name is the title of the page, to which its variant is added.
+            if (form.comments && !form.minified)
+                EXPECT_EQ(read->project.name, project.name);
+            else
+                EXPECT_TRUE(read->project.name.starts_with(project.name)) << read->project.name;
+            EXPECT_EQ(read->project.language, project.language);
+            EXPECT_EQ(read->project.rightToLeft, project.rightToLeft);
+            EXPECT_EQ(read->project.row().headingLevel, project.row().headingLevel);
+            for (const double width : widthsOf(project)) {
+                const project::PageSettings before = project.page.at(width);
+                const project::PageSettings after = read->project.page.at(width);
+                EXPECT_EQ(after.rootSize.css(), before.rootSize.css()) << width;
+                EXPECT_EQ(after.container.width.css(), before.container.width.css()) << width;
+                EXPECT_EQ(after.container.maxWidth.css(), before.container.maxWidth.css()) << width;
+                EXPECT_EQ(after.container.background.css(), before.container.background.css()) << width;
+                EXPECT_EQ(after.container.padding.left.value_or(Length()).css(),
+                          before.container.padding.left.value_or(Length()).css())
+                    << width;
+            }
+            ASSERT_EQ(read->project.row().cards.size(), project.row().cards.size());
+            for (std::size_t c = 0; c < project.row().cards.size(); ++c) {
+                const auto& before = project.row().cards[c].parts;
+                const auto& after = read->project.row().cards[c].parts;
+                ASSERT_EQ(after.size(), before.size());
+                for (std::size_t p = 0; p < before.size(); ++p)
+                    if (const auto* text = std::get_if<project::TextPart>(&before[p])) {
+                        const auto& same = std::get<project::TextPart>(after[p]);
+                        EXPECT_EQ(same.role, text->role);
+                        EXPECT_EQ(project::plainText(same.copy), project::plainText(text->copy));
+                        EXPECT_EQ(same.name, text->name);
+                    } else {
+                        const auto& picture = std::get<project::PicturePart>(after[p]);
+                        EXPECT_TRUE(fs::exists(site / picture.file)) << picture.file;
+                        // Of the cut files the widest, which is the one that the markup gives the size of.
+                        const std::string size = "-" + std::to_string(std::lround(picture.width)) + "x" +
+                                                 std::to_string(std::lround(picture.height)) + ".jpg";
+                        EXPECT_TRUE(picture.file.ends_with(size)) << picture.file;
+                        EXPECT_EQ(picture.alt, std::get<project::PicturePart>(before[p]).alt);
+                        EXPECT_NEAR(picture.focusX, std::get<project::PicturePart>(before[p]).focusX, 1e-6);
+                    }
+            }
+            project::Project one = project;
+            one.row().variants.resize(1);
+            expectSameRow(one, read->project);
         }
-        ASSERT_EQ(read->project.row().cards.size(), project.row().cards.size());
-        for (std::size_t c = 0; c < project.row().cards.size(); ++c) {
-            const auto& before = project.row().cards[c].parts;
-            const auto& after = read->project.row().cards[c].parts;
-            ASSERT_EQ(after.size(), before.size());
-            for (std::size_t p = 0; p < before.size(); ++p)
-                if (const auto* text = std::get_if<project::TextPart>(&before[p])) {
-                    const auto& same = std::get<project::TextPart>(after[p]);
-                    EXPECT_EQ(same.role, text->role);
-                    EXPECT_EQ(project::plainText(same.copy), project::plainText(text->copy));
-                    EXPECT_EQ(same.name, text->name);
-                } else {
-                    const auto& picture = std::get<project::PicturePart>(after[p]);
-                    EXPECT_TRUE(fs::exists(site / picture.file)) << picture.file;
-                    // Of the cut files the widest, which is the one that the markup gives the size of.
-                    const std::string size = "-" + std::to_string(std::lround(picture.width)) + "x" +
-                                             std::to_string(std::lround(picture.height)) + ".jpg";
-                    EXPECT_TRUE(picture.file.ends_with(size)) << picture.file;
-                    EXPECT_EQ(picture.alt, std::get<project::PicturePart>(before[p]).alt);
-                    EXPECT_NEAR(picture.focusX, std::get<project::PicturePart>(before[p]).focusX, 1e-6);
-                }
-        }
-        project::Project one = project;
-        one.row().variants.resize(1);
-        expectSameRow(one, read->project);
         fs::remove_all(path);
     }
 }
