@@ -114,21 +114,20 @@ std::size_t LinearProgram::addConstraint(const LinearExpression& expression, dou
     return static_cast<std::size_t>(row) - 1;
 }
 
-LinearProgram::Deviation LinearProgram::addDeviation(const LinearExpression& expression, double target,
-                                                     double weight) {
-    Deviation deviation;
-    deviation.variable = addVariable(0, infinity, weight);
-    LinearExpression bounded = expression;
-    bounded.push_back({deviation.variable, -1});
-    deviation.above = addConstraint(bounded, -infinity, target);
-    bounded.back().coefficient = 1;
-    deviation.below = addConstraint(bounded, target, infinity);
-    return deviation;
+std::size_t LinearProgram::addDeviation(const LinearExpression& expression, double target, double weight) {
+    LinearExpression balanced = expression;
+    balanced.push_back({addVariable(0, infinity, weight), -1});
+    balanced.push_back({addVariable(0, infinity, weight), 1});
+    return addConstraint(balanced, target, target);
 }
 
-void LinearProgram::setTarget(const Deviation& deviation, double target) {
-    setConstraintBounds(deviation.above, -infinity, target);
-    setConstraintBounds(deviation.below, target, infinity);
+void LinearProgram::setTarget(std::size_t deviation, double target) {
+    setConstraintBounds(deviation, target, target);
+}
+
+void LinearProgram::startFrom(std::size_t deviation, std::size_t variable) {
+    glp_set_row_stat(state_->problem, glpkIndex(deviation), GLP_NS);
+    glp_set_col_stat(state_->problem, glpkIndex(variable), GLP_BS);
 }
 
 void LinearProgram::setVariableBounds(std::size_t variable, double lower, double upper) {

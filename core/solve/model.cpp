@@ -82,7 +82,9 @@ Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const proje
 
 Model::Model(const Model& other, std::size_t index, const Wish& wish) : Model(other) {
     std::erase_if(rows_, [&](const ConstraintRow& one) { return one.wish == index; });
-    indexByExpression_.clear();
+    rowOf_.clear();
+    for (std::size_t row = 0; row < rows_.size(); ++row)
+        rowOf_.emplace(std::pair(rows_[row].wish, rows_[row].expressionIndex), row);
     addWish(index, wish);
 }
 
@@ -127,12 +129,14 @@ std::vector<const VariantGeometry*> Model::onePerVariant() const {
 }
 
 void Model::addRow(ConstraintRow row) {
-    // Many widths, cards and both engines bound the same expression. Only the tightest bound is kept.
-    std::string key = std::to_string(row.wish);
+    ExpressionKey key;
+    key.reserve(row.expression.size());
     for (const Term& term : row.expression)
-        key +=
-            ' ' + std::to_string(term.variable) + ':' + std::to_string(std::llround(term.coefficient * 1e9));
-    const auto [entry, isNew] = indexByExpression_.emplace(std::move(key), rows_.size());
+        key.emplace_back(term.variable, std::llround(term.coefficient * 1e9));
+    row.expressionIndex = expressions_.emplace(std::move(key), expressions_.size()).first->second;
+    // Many widths, cards and both engines bound the same expression. Only the tightest bound of a wish is
+    // kept.
+    const auto [entry, isNew] = rowOf_.emplace(std::pair(row.wish, row.expressionIndex), rows_.size());
     if (isNew) {
         rows_.push_back(std::move(row));
         return;

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <stop_token>
+#include <utility>
 #include <vector>
 
 #include "solve/ramps.h"
@@ -33,7 +34,8 @@ struct ConstraintRow {
     LinearExpression expression;
     double lower = -infinity;
     double upper = infinity;
-    std::size_t wish = 0;  ///< index of the wish
+    std::size_t wish = 0;             ///< index of the wish
+    std::size_t expressionIndex = 0;  ///< equal for rows of the same expression
     Origin origin;
 };
 
@@ -75,6 +77,8 @@ public:
     Model(const Model& other, std::size_t index, const Wish& wish);
 
     [[nodiscard]] const std::vector<ConstraintRow>& rows() const { return rows_; }
+    /// Number of different expressions in `rows()`.
+    [[nodiscard]] std::size_t expressionCount() const { return expressions_.size(); }
     [[nodiscard]] const std::vector<BandEnd>& bandEnds() const { return bandEnds_; }
     /// Number of variables: the ramps' end sizes, then the auxiliary variables of wishes.
     [[nodiscard]] std::size_t variableCount() const { return variableCount_; }
@@ -126,7 +130,10 @@ private:
     double jumpLimit_ = 0;
     std::stop_token cancellation_;
     std::size_t variableCount_ = 0;
-    std::map<std::string, std::size_t> indexByExpression_;  // into rows_
+    /// Variables with rounded coefficients.
+    using ExpressionKey = std::vector<std::pair<std::size_t, long long>>;
+    std::map<ExpressionKey, std::size_t> expressions_;
+    std::map<std::pair<std::size_t, std::size_t>, std::size_t> rowOf_;  // by wish and expression, into rows_
 };
 
 }  // namespace tenter::solve

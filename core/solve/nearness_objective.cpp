@@ -75,7 +75,9 @@ void NearnessObjective::addScales(LinearProgram& program, const Model& model, do
         Scale& scale = entry->second;
         if (isNew) scale.variable = program.addVariable(0, infinity);
         scale.weight += own;
-        program.addDeviation(difference(scaleOf(end), {{scale.variable, 1}}), 0, own);
+        const std::size_t deviation =
+            program.addDeviation(difference(scaleOf(end), {{scale.variable, 1}}), 0, own);
+        if (isNew) program.startFrom(deviation, scale.variable);
         VariantScale& variant = variants_[end.variant];
         variant.weight += own;
         if (end.role == model.mainRole())
@@ -84,6 +86,7 @@ void NearnessObjective::addScales(LinearProgram& program, const Model& model, do
     for (auto& [index, variant] : variants_) {
         variant.variable = program.addVariable(0, infinity);
         variant.fromTarget = program.addDeviation({{variant.variable, 1}}, 1, variantWeight * variant.weight);
+        program.startFrom(variant.fromTarget, variant.variable);
     }
     for (const auto& [place, scale] : bandEnds)
         program.addDeviation({{scale.variable, 1}, {variants_.at(std::get<0>(place)).variable, -1}}, 0,

@@ -58,7 +58,7 @@ private:
         std::size_t variable = 0;  ///< factor of the current sizes
         double weight = 0;
         double smallestSize = infinity;  ///< current, of the main role, CSS px
-        LinearProgram::Deviation fromTarget;
+        std::size_t fromTarget = 0;      ///< deviation of the factor
     };
     void addScales(LinearProgram& program, const Model& model, double weight);
     void addNeighbours(LinearProgram& program, const Model& model, double weight);

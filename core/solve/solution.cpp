@@ -30,40 +30,84 @@ constexpr double steadyFactor = 1.7;
 constexpr double browserDefaultSize = 16;
 /// A dual value above this marks a binding constraint.
 constexpr double dualTolerance = 1e-7;
+/// A value of the linear program within this of a size is that size, CSS px.
+constexpr double exactValue = 1e-9;
 /// Upper limit of linear programs solved to move the sizes onto the grid.
 constexpr int maxSolves = 3000;
 
 using Status = LinearProgram::Status;
 
-/// Adds the variables and constraints of `model` to `program`. Constraints of removed wishes get no bounds.
-void addModel(LinearProgram& program, const Model& model, const RampSet& ramps,
-              const std::vector<bool>& removed) {
-    for (std::size_t variable = 0; variable < model.variableCount(); ++variable) {
-        const bool isSize = variable < ramps.variableCount();
-        program.addVariable(isSize ? leastSize : 0, isSize ? mostSize : infinity);
+/// The constraints of a model in a linear program. Rows about the same expression make one constraint: only
+/// the tightest of their bounds can hold a size.
+class ModelConstraints {
+public:
+    /// Adds the variables of `model`, and the rows of the wishes that are not `removed`, to `program`.
+    ModelConstraints(LinearProgram& program, const Model& model, const RampSet& ramps,
+                     const std::vector<bool>& removed) {
+        for (std::size_t variable = 0; variable < model.variableCount(); ++variable) {
+            const bool isSize = variable < ramps.variableCount();
+            program.addVariable(isSize ? leastSize : 0, isSize ? mostSize : infinity);
+        }
+        constexpr std::size_t none = -1;
+        std::vector<std::size_t> indexOf(model.expressionCount(), none);
+        for (std::size_t row = 0; row < model.rows().size(); ++row) {
+            const ConstraintRow& added = model.rows()[row];
+            if (!removed.empty() && removed[added.wish]) continue;
+            std::size_t& index = indexOf[added.expressionIndex];
+            if (index == none) {
+                index = constraints_.size();
+                constraints_.push_back({&added.expression});
+            }
+            Constraint& constraint = constraints_[index];
+            if (added.lower > constraint.lower) {
+                constraint.lower = added.lower;
+                constraint.lowerRow = row;
+            }
+            if (added.upper < constraint.upper) {
+                constraint.upper = added.upper;
+                constraint.upperRow = row;
+            }
+        }
+        for (Constraint& each : constraints_)
+            // GLPK requires ordered bounds. A contradictory constraint is added as two.
+            each.index =
+                program.addConstraint(*each.expression, each.lower, std::max(each.lower, each.upper));
+        for (const Constraint& each : constraints_)
+            if (each.lower > each.upper) program.addConstraint(*each.expression, -infinity, each.upper);
     }
-    for (const ConstraintRow& constraint : model.rows()) {
-        const bool out = !removed.empty() && removed[constraint.wish];
-        // GLPK requires ordered bounds. A contradictory constraint is added as two below.
-        program.addConstraint(constraint.expression, out ? -infinity : constraint.lower,
-                              out ? infinity : std::max(constraint.lower, constraint.upper));
+
+    /// Marks the rows of the model that hold a size in the optimal solution of `program`.
+    void markBinding(const LinearProgram& program, std::vector<bool>& binding) const {
+        for (const Constraint& each : constraints_) {
+            const double dual = program.dualValue(each.index);
+            if (std::abs(dual) > dualTolerance) binding[dual > 0 ? each.lowerRow : each.upperRow] = true;
+        }
     }
-    for (const ConstraintRow& constraint : model.rows())
-        if (constraint.lower > constraint.upper && (removed.empty() || !removed[constraint.wish]))
-            program.addConstraint(constraint.expression, -infinity, constraint.upper);
-}
+
+private:
+    struct Constraint {
+        const LinearExpression* expression = nullptr;
+        double lower = -infinity, upper = infinity;
+        std::size_t lowerRow = 0, upperRow = 0;  ///< rows of the model that set the bounds
+        std::size_t index = 0;                   ///< in the program
+    };
+    std::vector<Constraint> constraints_;
+};
 
 class SizeSearch {
 public:
     SizeSearch(const Model& model, const RampSet& ramps, const std::vector<Wish>& wishes, double step)
-        : model_(model), ramps_(ramps), wishes_(wishes), step_(step), program_(model.cancellation()) {
-        addModel(program_, model, ramps, {});
-    }
+        : model_(model),
+          ramps_(ramps),
+          wishes_(wishes),
+          step_(step),
+          program_(model.cancellation()),
+          constraints_(program_, model, ramps, {}) {}
 
     std::optional<Solution> run(project::Aim aim) {
         binding_.assign(model_.rows().size(), false);
         if (!minimiseFor(aim)) return std::nullopt;
-        markBinding();
+        constraints_.markBinding(program_, binding_);
         for (std::size_t variable = 0; variable < ramps_.variableCount(); ++variable)
             if (!isLocked(variable)) order_.push_back(variable);
         while (!dive(0)) {
@@ -92,7 +136,9 @@ private:
         if (aim == project::Aim::Calmest) minimiseChanges();
         const NearnessObjective nearness(program_, model_, nearest ? 1 : anchorWeight);
         for (std::size_t variable = 0; variable < ramps_.variableCount(); ++variable)
-            program_.addDeviation({{variable, 1 / ramps_.currentSize(variable)}}, 1, anchorWeight);
+            program_.startFrom(
+                program_.addDeviation({{variable, 1 / ramps_.currentSize(variable)}}, 1, anchorWeight),
+                variable);
         if (program_.minimise() != Status::Optimal) return false;
         if (!nearest) return true;
         if (nearness.raiseSmallRows(program_, browserDefaultSize) && program_.minimise() != Status::Optimal)
@@ -177,7 +223,8 @@ private:
             if (size < leastSize || size > mostSize) continue;
             if (--solvesLeft_ < 0) return false;
             program_.setVariableBounds(variable, size, size);
-            if (program_.minimise() == Status::Optimal) {
+            // A solution that already has this value stays optimal.
+            if (std::abs(size - value) <= exactValue || program_.minimise() == Status::Optimal) {
                 if (dive(index + 1)) return true;
                 if (blocked_ || solvesLeft_ < 0) break;
             }
@@ -205,11 +252,6 @@ private:
         return program_.minimise() == Status::Optimal;
     }
 
-    void markBinding() {
-        for (std::size_t constraint = 0; constraint < binding_.size(); ++constraint)
-            if (std::abs(program_.dualValue(constraint)) > dualTolerance) binding_[constraint] = true;
-    }
-
     [[nodiscard]] double onGrid(double size) const {
         return std::round(std::round(size / step_) * step_ * 1e4) / 1e4;
     }
@@ -228,6 +270,7 @@ private:
     const std::vector<Wish>& wishes_;
     double step_;  // of the grid, CSS px
     LinearProgram program_;
+    ModelConstraints constraints_;
     std::vector<std::size_t> order_;  // variables in the order in which they are rounded
     std::size_t exhaustive_ = 0;      // of them try every combination
     std::optional<std::size_t> blocked_;
@@ -241,7 +284,7 @@ private:
 
 bool isFeasible(const Model& model, const RampSet& ramps, const std::vector<bool>& removed) {
     LinearProgram program(model.cancellation());
-    addModel(program, model, ramps, removed);
+    const ModelConstraints constraints(program, model, ramps, removed);
     return program.minimise() == Status::Optimal;
 }
 
