@@ -27,13 +27,14 @@ bool isLink(const project::TextPart& part) {
     return part.role == "button" || !part.link.empty();
 }
 
-std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t role, double least,
+std::vector<RolePiece> rolePieces(const layout::LinearSizes& sizes, std::uint32_t role, double least,
                                   double most) {
+    const layout::PreparedRow& row = sizes.row();
     std::vector<RolePiece> pieces;
     sweep::Stride stride;
     sweep::walkIntervals(row, least, most, [&](std::size_t index, double from, double to) {
         const layout::IntervalPlan& interval = row.interval(index);
-        const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(from, 1));
+        const layout::InlineSizes<Linear>& across = sizes.at(index, from);
         RolePiece piece{from,
                         to,
                         interval.bandIndex,
@@ -57,6 +58,7 @@ Subject::Subject(const project::Project& whole, project::VariantRef index, text:
       options(given),
       wishes(project::effectiveWishes(whole)),
       row(whole, index, store, profile),
+      sizes(row),
       least(whole.leastWidth),
       most(whole.mostWidth) {
     std::vector<sweep::PartPieces> pieces;
@@ -68,7 +70,7 @@ Subject::Subject(const project::Project& whole, project::VariantRef index, text:
             checked.place = row.place(card, part);
             checked.text = std::get_if<project::TextPart>(&all[part]);
             checked.picture = std::get_if<project::PicturePart>(&all[part]);
-            pieces.push_back(sweep::partPieces(row, checked.place, least, most));
+            pieces.push_back(sweep::partPieces(sizes, checked.place, least, most));
             if (checked.text != nullptr) {
                 CheckedRole& role = checkedRole(roles, row, checked);
                 const bool link = isLink(*checked.text);
@@ -84,7 +86,7 @@ Subject::Subject(const project::Project& whole, project::VariantRef index, text:
     for (std::size_t i = 0; i < parts.size(); ++i)
         parts[i].pieces = std::move(pieces[i]);
     for (CheckedRole& role : roles)
-        role.pieces = rolePieces(row, role.index, least / whole.checking.limits.usualZoom, most);
+        role.pieces = rolePieces(sizes, role.index, least / whole.checking.limits.usualZoom, most);
 }
 
 const project::Project& Subject::namesFrom() const {

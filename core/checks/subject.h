@@ -52,6 +52,7 @@ struct Subject {
     const Options& options;
     project::Wishes wishes;  ///< their figures are limits of checks too
     layout::PreparedRow row;
+    layout::LinearSizes sizes;       ///< of `row`
     double least, most;              ///< range of viewport widths, CSS px
     std::vector<CheckedPart> parts;  ///< by card, then part
     std::vector<CheckedRole> roles;
@@ -78,7 +79,7 @@ sweep::Interval wishedWidths(const Subject& subject, const project::WishRange<T>
 bool isLink(const project::TextPart& part);
 
 /// A role's pieces from `least` to `most` (CSS px).
-std::vector<RolePiece> rolePieces(const layout::PreparedRow& row, std::uint32_t role, double least,
+std::vector<RolePiece> rolePieces(const layout::LinearSizes& sizes, std::uint32_t role, double least,
                                   double most);
 
 }  // namespace tenter::checks

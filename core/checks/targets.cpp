@@ -123,8 +123,8 @@ private:
     }
 
     double sizeAt(const CheckedPart& part, double width) {
-        layout::layOutSingleCard(subject_.row, width, part.place.card, laid_, asked_);
-        return smaller(targetBox(laid_.parts[part.place.part], laid_, part.is("button")));
+        const layout::LaidPart& laid = layout::layOutSingleText(subject_.row, width, part.place, laid_);
+        return smaller(targetBox(laid, laid_, part.is("button")));
     }
 
     /// True if a circle around the target touches another target, or the circle of another one that is too
@@ -159,7 +159,6 @@ private:
     double least_;
     Cause small_, modest_;
     layout::Layout laid_;
-    layout::CardContribution asked_;
 };
 
 void checkTargets(const Subject& subject, Findings& out) {

@@ -52,14 +52,15 @@ std::vector<sweep::Interval> without(const sweep::Interval& span, const std::vec
 void checkTextSpacing(const Subject& subject, Findings& out) {
     const project::Project project = withTextSpacing(subject);
     const layout::PreparedRow row(project, subject.variantIndex, subject.paragraphs, subject.row.profile());
+    const layout::LinearSizes sizes(row);
     Cause cause;
     for (const CheckedPart& part : subject.parts) {
         if (part.text == nullptr) continue;
         std::vector<WordOverflow> before;
         bool known = false;
-        for (const WordOverflow& overflow : wordOverflows(row, part.place, subject.least, subject.most)) {
+        for (const WordOverflow& overflow : wordOverflows(sizes, part.place, subject.least, subject.most)) {
             if (breaksWords(row, part.place, overflow.widths.to)) continue;
-            if (!known) before = wordOverflows(subject.row, part.place, subject.least, subject.most);
+            if (!known) before = wordOverflows(subject.sizes, part.place, subject.least, subject.most);
             known = true;
             for (const sweep::Interval& span : without(overflow.widths, before))
                 cause.add(part.place, span, overflow.missing, std::clamp(overflow.at, span.from, span.to));

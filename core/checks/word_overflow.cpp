@@ -13,8 +13,8 @@ namespace {
 using units::Linear;
 
 /// By how much a part's widest word is wider than its box, CSS px.
-Linear missingRoom(const layout::IntervalPlan& interval, const layout::PartPlan& plan, double from) {
-    const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(from, 1));
+Linear missingRoom(const layout::IntervalPlan& interval, const layout::PartPlan& plan,
+                   const layout::InlineSizes<Linear>& across) {
     const layout::RolePlan& role = interval.roles[plan.role];
     const layout::TextInlineSizes<Linear> text = layout::textInlineSizes(role, *plan.paragraph, across);
     text::LinearLineQuery query = text.query;
@@ -47,15 +47,16 @@ bool breaksWords(const layout::PreparedRow& row, project::PartRef place, double 
            (role.overflowWrap == project::OverflowWrap::BreakWord && role.place == project::Place::Stretch);
 }
 
-std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, project::PartRef place, double least,
-                                        double most) {
+std::vector<WordOverflow> wordOverflows(const layout::LinearSizes& sizes, project::PartRef place,
+                                        double least, double most) {
+    const layout::PreparedRow& row = sizes.row();
     std::vector<WordOverflow> found;
     sweep::Stride stride;
     sweep::walkIntervals(row, least, most, [&](std::size_t index, double from, double to) {
         const layout::IntervalPlan& interval = row.interval(index);
         const layout::PartPlan& plan = interval.part(place);
         const layout::RolePlan& role = interval.roles[plan.role];
-        const Linear missing = missingRoom(interval, plan, from);
+        const Linear missing = missingRoom(interval, plan, sizes.at(index, from));
         const double end = stride.next(from, missing.until, to);
         const auto span = whereAbove(missing, from, end);
         if (!span) return end;

@@ -16,8 +16,8 @@ struct WordOverflow {
 };
 
 /// Every such range of the part at `place` from `least` to `most` (CSS px), rising.
-std::vector<WordOverflow> wordOverflows(const layout::PreparedRow& row, project::PartRef place, double least,
-                                        double most);
+std::vector<WordOverflow> wordOverflows(const layout::LinearSizes& sizes, project::PartRef place,
+                                        double least, double most);
 
 /// True if such a word breaks, false if it overflows, in the band of `width`.
 bool breaksWords(const layout::PreparedRow& row, project::PartRef place, double width);

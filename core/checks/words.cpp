@@ -1,4 +1,6 @@
 // Words that are wider than their boxes: they overflow or break at any letter. Common practice, no source.
+#include <functional>
+
 #include "checks/check.h"
 #include "checks/common_remedies.h"
 #include "checks/phrases.h"
@@ -11,17 +13,18 @@ namespace tenter::checks {
 namespace {
 
 void checkWords(const Subject& subject, Findings& out) {
-    for (const bool broken : {false, true}) {
-        Cause cause;
-        for (const CheckedPart& part : subject.parts) {
-            if (part.text == nullptr) continue;
-            for (const WordOverflow& overflow :
-                 wordOverflows(subject.row, part.place, subject.least, subject.most)) {
-                if (breaksWords(subject.row, part.place, overflow.widths.to) != broken) continue;
-                cause.add(part.place, overflow.widths, overflow.missing, overflow.at);
-            }
+    Cause overflowing, breaking;
+    for (const CheckedPart& part : subject.parts) {
+        if (part.text == nullptr) continue;
+        for (const WordOverflow& overflow :
+             wordOverflows(subject.sizes, part.place, subject.least, subject.most)) {
+            Cause& cause = breaksWords(subject.row, part.place, overflow.widths.to) ? breaking : overflowing;
+            cause.add(part.place, overflow.widths, overflow.missing, overflow.at);
         }
+    }
+    for (Cause& cause : {std::ref(overflowing), std::ref(breaking)}) {
         if (!cause.any()) continue;
+        const bool broken = &cause == &breaking;
         // Just past a breakpoint, the band above it applies.
         const double inside =
             cause.at == cause.there.from ? cause.at + (cause.there.to - cause.at) * 1e-6 : cause.at;

@@ -213,11 +213,9 @@ Number meanSpacing(const RolePlan& role, const units::Length& spacing,
     return length - Number(std::copysign(profile.fluidStep() / 2, spacing.value()));
 }
 
-/// Inline sizes of `paragraph` in `role`, in a card of the sizes `card`.
+/// Spacing, margins, padding and border of a text part in `role`, in a card of the sizes `card`.
 template <class Number>
-TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragraph& paragraph,
-                                        const InlineSizes<Number>& card) {
-    const Number none = 0;
+TextInlineSizes<Number> textEdges(const RolePlan& role, const InlineSizes<Number>& card) {
     TextInlineSizes<Number> part;
     part.basis = card.basis;
     part.basis.em = role.size.resolve(card.basis);
@@ -227,6 +225,15 @@ TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragr
     part.padding = role.padding.resolve(part.basis);
     part.border = partBorder(role, part.basis);
     part.edges = part.padding.left + part.padding.right + 2 * part.border;
+    return part;
+}
+
+/// Inline sizes of `paragraph` in `role`, in a card of the sizes `card`.
+template <class Number>
+TextInlineSizes<Number> textInlineSizes(const RolePlan& role, const text::Paragraph& paragraph,
+                                        const InlineSizes<Number>& card) {
+    const Number none = 0;
+    TextInlineSizes<Number> part = textEdges(role, card);
     const Number room = units::max(none, card.cardContent - part.margin.left - part.margin.right);
     const text::Face* face = paragraph.strut().get();
     const auto drawnSize = [&](double size) { return role.profile->drawnSize(size, face); };

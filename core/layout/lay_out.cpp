@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "layout/card_heights.h"
 #include "layout/drawn_sizes.h"
-#include "layout/inline_sizes.h"
 
 namespace tenter::layout {
 namespace {
@@ -42,12 +42,13 @@ public:
         out_.pageHeight = out_.container.height;
     }
 
-    /// Lays out one card as the only card of the row.
-    void runSingleCard(std::size_t card, CardContribution& contribution) {
-        first_ = card;
-        layCard(band_.cards[card]);
-        contribute(out_.cards.front(), contribution);
-        band_.levelled ? alignLine(0, 1, 0) : stretchLine(0, 1, 0);
+    /// Lays out one text part alone, in a card at the origin.
+    void runSinglePart(const PartPlan& plan) {
+        LaidPart part;
+        part.role = plan.role;
+        layText(plan, part);
+        placePart(emptyCard(), part, 0);
+        out_.parts.push_back(part);
     }
 
 private:
@@ -61,12 +62,17 @@ private:
         return std::max<std::size_t>(1, std::min(columns, static_cast<std::size_t>(std::max(0.0, fitting))));
     }
 
+    [[nodiscard]] LaidCard emptyCard() const {
+        LaidCard card;
+        card.padding = frame_.cardPadding;
+        card.border = frame_.cardBorder;
+        card.box.width = frame_.cardWidth();
+        return card;
+    }
+
     /// Sizes of a card's parts. Positions follow later.
     void layCard(const CardPlan& card) {
-        LaidCard laid;
-        laid.padding = frame_.cardPadding;
-        laid.border = frame_.cardBorder;
-        laid.box.width = frame_.cardWidth();
+        LaidCard laid = emptyCard();
         laid.firstPart = static_cast<std::uint32_t>(out_.parts.size());
         laid.partCount = static_cast<std::uint32_t>(card.parts.size());
         if (drawn_) {
@@ -83,8 +89,16 @@ private:
             else
                 layText(card.parts[i], part);
             out_.parts.push_back(part);
+            heights_.push_back(heightsOf(part));
         }
         out_.cards.push_back(laid);
+    }
+
+    static PartHeights heightsOf(const LaidPart& part) {
+        const double minimum = part.minimumHeight == 0 ? 0
+                                                       : part.padding.top + part.padding.bottom +
+                                                             2 * part.border + part.minimumHeight;
+        return {part.margin.top, part.margin.bottom, part.box.height, minimum};
     }
 
     void layPicture(const CardPlan& card, std::size_t index, LaidPart& part) {
@@ -92,14 +106,13 @@ private:
             part.box.width = frame_.besidePictureWidth;
             return;
         }
-        part.margin = snappedEdges(pictureMargin<double>(band_, frame_), band_.pictureMargin, *band_.profile);
-        if (band_.bleed && !band_.beside) {
-            if (index == 0) part.margin.top = -frame_.cardPadding.top;
-            if (index + 1 == card.parts.size()) part.margin.bottom = -frame_.cardPadding.bottom;
-        }
+        part.margin = pictureMargin<double>(band_, frame_);
         part.box.width = pictureWidth<double>(band_, frame_);
         const double across = drawn_ ? drawnPictureWidth(band_, drawnSizes_) : part.box.width;
-        part.box.height = band_.profile->snapped(across / card.parts[static_cast<std::size_t>(index)].ratio);
+        const PartHeights heights = pictureHeights(band_, frame_, card, index, across);
+        part.margin.top = heights.above;
+        part.margin.bottom = heights.below;
+        part.box.height = heights.box;
     }
 
     void layText(const PartPlan& plan, LaidPart& part) {
@@ -110,18 +123,14 @@ private:
         const units::LengthBasis& basis = across.basis;
         part.fontSize = basis.em;
         // Heights follow the engine's grid; otherwise positions would drift from the browser's card by card.
-        units::LengthBasis snapped = drawn_ ? drawnSizes_.basis : basis;
-        if (!drawn_) snapped.cqi = snappedCardContent();
-        snapped.em = role.size.resolveTruncated(snapped, band_.profile->fluidStep());
-        const double drawnSize = std::max(snapped.em, role.leastSize);
-        part.lineHeight = role.lineHeight.isNumber()
-                              ? band_.profile->lineHeight(drawnSize, role.lineHeight.number())
-                              : band_.profile->lineHeight(role.lineHeight.length().resolve(snapped),
-                                                          role.lineHeight.length());
+        const TextHeights down =
+            textHeights(role, across, drawn_ ? drawnSizes_.basis : snappedBasis(band_, frame_));
+        const units::LengthBasis& snapped = down.basis;
+        part.lineHeight = down.lineHeight;
         part.letterSpacing = across.letterSpacing;
         part.wordSpacing = across.wordSpacing;
-        part.margin = edgesOf(across.margin, role.margin, snapped);
-        part.padding = edgesOf(across.padding, role.padding, snapped);
+        part.margin = down.margin;
+        part.padding = down.padding;
         part.border = across.border;
         part.paragraph = plan.paragraph.get();
         part.available = across.available;
@@ -129,17 +138,20 @@ private:
 
         part.firstLine = static_cast<std::uint32_t>(out_.lines.size());
         scratch().clear();
-        across.query.heightSize = drawnSize;
+        across.query.heightSize = down.drawnSize;
         across.query.lineHeight = part.lineHeight;
         text::breakLines(paragraph, across.query, *band_.profile, scratch());
+        text::LineExtent extent =
+            text::extentOf(paragraph, {}, down.drawnSize, part.lineHeight, *band_.profile);
         for (const text::Line& line : scratch()) {
-            out_.lines.push_back(
-                {line, 0, 0, text::extentOf(paragraph, line, drawnSize, part.lineHeight, *band_.profile)});
+            if (paragraph.unlikeStruts())
+                extent = text::extentOf(paragraph, line, down.drawnSize, part.lineHeight, *band_.profile);
+            out_.lines.push_back({line, 0, 0, extent});
             part.slack = std::min(part.slack, line.slack);
             part.box.height += out_.lines.back().extent.above + out_.lines.back().extent.below;
         }
         part.lineCount = static_cast<std::uint32_t>(out_.lines.size()) - part.firstLine;
-        part.minimumHeight = minimumContentHeight(role, snapped);
+        part.minimumHeight = down.minimumHeight;
         part.box.height = std::max(part.box.height, part.minimumHeight) + part.padding.top +
                           part.padding.bottom + 2 * part.border;
         part.measure = meanMeasure(paragraph, part);
@@ -187,16 +199,6 @@ private:
         return text::minContent(paragraph, query);
     }
 
-    /// Height of the minimum lines of a role. The stylesheet prints it as one length, which the engine rounds
-    /// once; the same number of lines can be taller, because the height of each line is rounded.
-    [[nodiscard]] double minimumContentHeight(const RolePlan& role, const units::LengthBasis& basis) const {
-        if (role.keepLines == 0) return 0;
-        if (role.lineHeight.isNumber())
-            return band_.profile->snapped(role.keepLines * role.lineHeight.number() * basis.em);
-        const units::Length lines = role.lineHeight.length().times(role.keepLines);
-        return band_.profile->snapped(lines.resolve(basis), lines);
-    }
-
     /// `query` with letter and word spacing as the engine computes them for a box that shrinks to its label:
     /// for the truncated font size, and truncated too if they follow the viewport.
     [[nodiscard]] text::LineQuery labelQuery(const RolePlan& role, text::LineQuery query,
@@ -215,116 +217,18 @@ private:
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;
     }
 
-    /// Margins or paddings of a part: left and right from `across`, top and bottom from `sides` resolved
-    /// against `snapped` and rounded to the engine's grid.
-    [[nodiscard]] Edges edgesOf(const Edges& across, const Lengths& sides,
-                                const units::LengthBasis& snapped) const {
-        const Edges down = sides.resolve(snapped);
-        return snappedEdges({down.top, across.right, down.bottom, across.left}, sides, *band_.profile);
-    }
-
-    /// Content width of a card in the engine's rounding: each length is rounded, then subtracted.
-    [[nodiscard]] double snappedCardContent() const {
-        const auto on = [&](double length, const units::Length& declared) {
-            return band_.profile->snapped(length, declared);
-        };
-        return std::max(0.0, band_.profile->snapped(frame_.columnWidth) -
-                                 on(frame_.cardPadding.left, band_.cardPadding.left) -
-                                 on(frame_.cardPadding.right, band_.cardPadding.right) -
-                                 2 * frame_.cardBorder);
-    }
-
     [[nodiscard]] bool isBeside(std::size_t card, const LaidPart& part) const {
-        return band_.cards[first_ + card].beside == part.index;
+        return band_.cards[card].beside == part.index;
     }
     [[nodiscard]] std::size_t levelOf(std::size_t card, std::size_t part) const {
-        return band_.cards[first_ + card].parts[part].level;
-    }
-    [[nodiscard]] bool hasAutoMargin(const LaidPart& part) const {
-        return !part.picture && roles_[part.role].margin.top.isAuto();
-    }
-    static double outerHeight(const LaidPart& part) {
-        return part.margin.top + part.box.height + part.margin.bottom;
+        return band_.cards[card].parts[part].level;
     }
     LaidPart& part(const LaidCard& card, std::size_t i) { return out_.parts[card.firstPart + i]; }
-
-    [[nodiscard]] int autoMarginsIn(const LaidCard& card) {
-        int count = 0;
-        for (std::size_t i = 0; i < card.partCount; ++i)
-            count += hasAutoMargin(part(card, i)) ? 1 : 0;
-        return count;
-    }
-
-    /// Height of a card that nothing stretches.
-    double ownHeight(std::size_t c) {
+    /// The heights of card `c` of `out_.cards`.
+    [[nodiscard]] CardHeights cardHeights(std::size_t c) const {
         const LaidCard& card = out_.cards[c];
-        double height = card.padding.top + card.padding.bottom + 2 * card.border;
-        for (std::size_t i = 0; i < card.partCount; ++i)
-            if (!isBeside(c, part(card, i))) height += outerHeight(part(card, i));
-        return height;
-    }
-
-    /// Outer height that a part has at least, because of its minimum lines; 0 if it has no minimum.
-    [[nodiscard]] double minimumOuterHeight(const LaidPart& laid) const {
-        if (laid.minimumHeight == 0) return 0;
-        return laid.margin.top + laid.margin.bottom + laid.padding.top + laid.padding.bottom +
-               2 * laid.border + laid.minimumHeight;
-    }
-
-    /// Height that a part of a card with aligned parts needs of its level, without gaps.
-    [[nodiscard]] double heightInLevel(const LaidCard& card, const LaidPart& laid, std::size_t level) const {
-        double height = outerHeight(laid);
-        if (level == 0) height += card.border + card.padding.top;
-        if (level + 1 == band_.levels.count) height += card.border + card.padding.bottom;
-        return height;
-    }
-
-    /// Heights of the levels of one card with aligned parts, independent of other cards. CSS Grid 2 § 9: the
-    /// subgrid's gap (0) differs from the row's, so half the difference is added on each side of a gap.
-    void levelHeights(std::size_t c, std::vector<double>& own) {
-        const LaidCard& card = out_.cards[c];
-        const std::size_t levels = band_.levels.count;
-        const double half = frame_.rowGap / 2;
-        own.assign(levels, 0);
-        auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
-        // A level at the edge without a part still holds the card's padding and border, and its share of the
-        // gap.
-        own.front() = sides(0) * half;
-        own.back() = sides(levels - 1) * half;
-        for (std::size_t i = 0; i < card.partCount; ++i)
-            if (!isBeside(c, part(card, i))) {
-                const std::size_t level = levelOf(c, i);
-                own[level] = std::max(outerHeight(part(card, i)), sides(level) * half);
-            }
-        own.front() += card.border + card.padding.top;
-        own.back() += card.border + card.padding.bottom;
-        for (std::size_t level = 0; level < levels; ++level)
-            own[level] = std::max(own[level], sides(level) * half);
-        if (!band_.profile->addsGapToMinHeight()) return;
-        for (std::size_t i = 0; i < card.partCount; ++i) {
-            if (isBeside(c, part(card, i))) continue;
-            const std::size_t level = levelOf(c, i);
-            const double minimum = minimumOuterHeight(part(card, i));
-            if (minimum > 0) own[level] = std::max(own[level], minimum + sides(level) * half);
-        }
-    }
-
-    /// The contribution of the only card that is laid out.
-    void contribute(const LaidCard& card, CardContribution& contribution) {
-        contribution.autoMarginLevel = -1;
-        if (band_.levelled)
-            levelHeights(0, contribution.levels);
-        else
-            contribution.levels.assign(1, ownHeight(0));
-        for (std::size_t i = 0; i < card.partCount; ++i) {
-            if (!hasAutoMargin(part(card, i))) continue;
-            const std::size_t level = band_.levelled ? levelOf(0, i) : 0;
-            contribution.autoMarginLevel = static_cast<int>(level);
-            contribution.autoMarginHeight =
-                band_.levelled ? heightInLevel(card, part(card, i), level) : contribution.levels.front();
-            contribution.autoMarginParts = band_.levelled ? 1 : autoMarginsIn(card);
-            break;
-        }
+        return {interval_, frame_, band_.cards[c],
+                std::span(heights_).subspan(card.firstPart, card.partCount)};
     }
 
     /// Stretches the cards of one line to the tallest; automatic top margins take the spare height. Returns
@@ -333,12 +237,13 @@ private:
         double tallest = 0;
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
-            card.box.height = ownHeight(c);
+            card.box.height = cardHeights(c).own();
             tallest = std::max(tallest, card.box.height);
         }
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
-            const int autoMargins = autoMarginsIn(card);
+            const CardHeights own = cardHeights(c);
+            const int autoMargins = own.autoMargins();
             const double spare = autoMargins > 0 ? (tallest - card.box.height) / autoMargins : 0;
             card.box.height = tallest;
             placeCard(c, first, end, y);
@@ -349,7 +254,7 @@ private:
                     placeBeside(card, laid);
                     continue;
                 }
-                laid.autoMargin = hasAutoMargin(laid) ? spare : 0;
+                laid.autoMargin = own.hasAutoMargin(i) ? spare : 0;
                 at += laid.margin.top + laid.autoMargin;
                 placePart(card, laid, at);
                 at += laid.box.height + laid.margin.bottom;
@@ -365,7 +270,7 @@ private:
         std::vector<double> heights(levels, 0);
         std::vector<double> own;
         for (std::size_t c = first; c < end; ++c) {
-            levelHeights(c, own);
+            cardHeights(c).levels(own);
             for (std::size_t level = 0; level < levels; ++level)
                 heights[level] = std::max(heights[level], own[level]);
         }
@@ -377,6 +282,7 @@ private:
         }
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
+            const CardHeights needed = cardHeights(c);
             card.box.height = total;
             placeCard(c, first, end, y);
             for (std::size_t i = 0; i < card.partCount; ++i) {
@@ -388,7 +294,7 @@ private:
                 const std::size_t level = levelOf(c, i);
                 double at = y + starts[level] + laid.margin.top;
                 if (level == 0) at += card.border + card.padding.top;
-                if (hasAutoMargin(laid)) laid.autoMargin = heights[level] - heightInLevel(card, laid, level);
+                if (needed.hasAutoMargin(i)) laid.autoMargin = heights[level] - needed.inLevel(i);
                 placePart(card, laid, at + laid.autoMargin);
             }
         }
@@ -468,9 +374,9 @@ private:
     const std::vector<RolePlan>& roles_;
     Layout& out_;
     Frame frame_;
-    InlineSizes<double> drawnSizes_;  // of the card that is laid out, if `drawn_`
+    std::vector<PartHeights> heights_;  // of `out_.parts`
+    InlineSizes<double> drawnSizes_;    // of the card that is laid out, if `drawn_`
     bool drawn_;
-    std::size_t first_ = 0;  ///< index in the band's cards of the first card of `out_.cards`
 };
 
 void clear(const PreparedRow& row, double width, Layout& out) {
@@ -500,10 +406,11 @@ Layout layOutDrawn(const PreparedRow& row, double width) {
     return out;
 }
 
-void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
-                      CardContribution& contribution) {
+const LaidPart& layOutSingleText(const PreparedRow& row, double width, project::PartRef place, Layout& out) {
     clear(row, width, out);
-    RowLayout(row.interval(out.interval), out, false).runSingleCard(card, contribution);
+    const IntervalPlan& interval = row.interval(out.interval);
+    RowLayout(interval, out, false).runSinglePart(interval.part(place));
+    return out.parts.front();
 }
 
 Layout layOut(const PreparedRow& row, double width) {

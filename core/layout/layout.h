@@ -138,16 +138,6 @@ private:
     const text::BreakProfile* profile_ = nullptr;
 };
 
-/// Heights that one card contributes to its line of cards, in CSS px. CSS Grid 2 § 11.5 calls them the
-/// contributions of an item to its tracks.
-struct CardContribution {
-    /// The height for each level if parts are aligned; otherwise one entry, the card's height.
-    std::vector<double> levels;
-    int autoMarginLevel = -1;     ///< level of the first part with an automatic top margin; -1: there is none
-    double autoMarginHeight = 0;  ///< height that this part needs of its level
-    int autoMarginParts = 0;      ///< number of parts that share the level's spare height equally
-};
-
 /// The geometry of `row` at viewport width `width` (CSS px). The first form overwrites `out` and reuses its
 /// memory.
 void layOut(const PreparedRow& row, double width, Layout& out);
@@ -159,9 +149,8 @@ Layout layOut(const PreparedRow& row, double width);
 void layOutDrawn(const PreparedRow& row, double width, Layout& out);
 Layout layOutDrawn(const PreparedRow& row, double width);
 
-/// Lays out card `card` as the only card of `row` at viewport width `width` (CSS px), so that no other card
-/// stretches it. Overwrites `out` and `contribution`.
-void layOutSingleCard(const PreparedRow& row, double width, std::size_t card, Layout& out,
-                      CardContribution& contribution);
+/// The box and lines of the text part at `place` at viewport width `width` (CSS px), without the other parts
+/// of its card: it starts at the top of a card at the origin. Overwrites `out`, which owns the result.
+const LaidPart& layOutSingleText(const PreparedRow& row, double width, project::PartRef place, Layout& out);
 
 }  // namespace tenter::layout

@@ -44,7 +44,7 @@ double Constraint::zoomFactor(const Wish& /*wish*/) const {
 
 void Constraint::verifyText(const VerifiedText& /*text*/, Violations& /*violations*/) const {}
 
-void Constraint::verifySize(const layout::PreparedRow& /*row*/, Violations& /*violations*/) const {}
+void Constraint::verifySize(const layout::LinearSizes& /*sizes*/, Violations& /*violations*/) const {}
 
 void Constraint::verifyVariants(const layout::PreparedRow& /*one*/, const layout::PreparedRow& /*other*/,
                                 Violations& /*violations*/) const {}

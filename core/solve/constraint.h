@@ -113,7 +113,7 @@ public:
     /// Notes where a text of the wish's role violates it.
     virtual void verifyText(const VerifiedText& text, Violations& violations) const;
     /// Notes where the role's size violates it, by the emitted ramps.
-    virtual void verifySize(const layout::PreparedRow& row, Violations& violations) const;
+    virtual void verifySize(const layout::LinearSizes& sizes, Violations& violations) const;
     /// Notes where the rows of two variants violate it together.
     virtual void verifyVariants(const layout::PreparedRow& one, const layout::PreparedRow& other,
                                 Violations& violations) const;

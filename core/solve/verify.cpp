@@ -29,10 +29,11 @@ std::vector<std::vector<sweep::Interval>> widthsOf(std::vector<Violations>& viol
 
 }  // namespace
 
-std::vector<checks::RolePiece> sizePieces(const layout::PreparedRow& row, const std::string& role,
+std::vector<checks::RolePiece> sizePieces(const layout::LinearSizes& sizes, const std::string& role,
                                           const sweep::Interval& range) {
-    const auto index = static_cast<std::uint32_t>(std::ranges::find(row.roles(), role) - row.roles().begin());
-    return checks::rolePieces(row, index, range.from, range.to);
+    const std::vector<std::string>& roles = sizes.row().roles();
+    const auto index = static_cast<std::uint32_t>(std::ranges::find(roles, role) - roles.begin());
+    return checks::rolePieces(sizes, index, range.from, range.to);
 }
 
 std::vector<std::vector<sweep::Interval>> violatedWidths(const project::Project& project,
@@ -41,20 +42,21 @@ std::vector<std::vector<sweep::Interval>> violatedWidths(const project::Project&
                                                          const std::vector<bool>& ignoredCards, double least,
                                                          double most, const std::stop_token& cancellation) {
     std::vector<Violations> violations = noViolations(wishes, least, most);
+    const layout::LinearSizes sizes(row);
     for (std::size_t card = 0; card < project.row().cards.size(); ++card) {
         for (std::size_t part = 0; part < project.row().cards[card].parts.size() && !ignoredCards[card];
              ++part) {
             const auto* text = std::get_if<project::TextPart>(&project.row().cards[card].parts[part]);
             if (text == nullptr) continue;
             throwIfStopped(cancellation);
-            const sweep::PartPieces pieces = sweep::partPieces(row, row.place(card, part), least, most);
+            const sweep::PartPieces pieces = sweep::partPieces(sizes, row.place(card, part), least, most);
             for (Violations& one : violations)
                 if (one.wish.role == text->role)
-                    one.wish.kind->verifyText({row, row.place(card, part), pieces}, one);
+                    one.wish.kind->verifyText({sizes, row.place(card, part), pieces}, one);
         }
     }
     for (Violations& one : violations)
-        one.wish.kind->verifySize(row, one);
+        one.wish.kind->verifySize(sizes, one);
     return widthsOf(violations);
 }
 

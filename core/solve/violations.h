@@ -11,7 +11,7 @@ namespace tenter::solve {
 
 /// A text of a row to verify.
 struct VerifiedText {
-    const layout::PreparedRow& row;
+    const layout::LinearSizes& sizes;  ///< of the row
     project::PartRef place;
     const sweep::PartPieces& pieces;
 };
@@ -50,7 +50,7 @@ private:
 };
 
 /// The pieces of `role`'s size over `range`.
-std::vector<checks::RolePiece> sizePieces(const layout::PreparedRow& row, const std::string& role,
+std::vector<checks::RolePiece> sizePieces(const layout::LinearSizes& sizes, const std::string& role,
                                           const sweep::Interval& range);
 
 }  // namespace tenter::solve

@@ -4,7 +4,7 @@
 #include <span>
 #include <vector>
 
-#include "layout/layout.h"
+#include "layout/card_heights.h"
 #include "sweep/pieces.h"
 
 namespace tenter::sweep {

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <limits>
 
-#include "layout/inline_sizes.h"
 #include "text/linear_lines.h"
 
 namespace tenter::sweep {
@@ -17,15 +16,15 @@ constexpr std::size_t ofCard = std::numeric_limits<std::size_t>::max();
 
 class PieceWalk {
 public:
-    PieceWalk(const layout::PreparedRow& row, std::size_t card, std::size_t part, double tightness)
-        : row_(row), card_(card), part_(part), tightness_(tightness) {}
+    PieceWalk(const layout::LinearSizes& sizes, std::size_t card, std::size_t part, double tightness)
+        : sizes_(sizes), row_(sizes.row()), card_(card), part_(part), tightness_(tightness) {}
 
     PartPieces over(double least, double most) {
         walkIntervals(row_, least, most, [&](std::size_t index, double from, double to) {
             interval_ = index;
             const layout::IntervalPlan& interval = row_.interval(index);
             const layout::BandPlan& band = *interval.band;
-            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(from, 1));
+            const layout::InlineSizes<Linear>& across = sizes_.at(index, from);
             if (part_ == ofCard) return overCard(across, from, to);
             const layout::CardPlan& card = band.cards[card_];
             if (card.parts[part_].picture) return overPicture(band, card, across, from, to);
@@ -141,6 +140,7 @@ private:
             tight.push_back(found);
     }
 
+    const layout::LinearSizes& sizes_;
     const layout::PreparedRow& row_;
     std::size_t card_;
     std::size_t part_;
@@ -152,13 +152,13 @@ private:
 
 }  // namespace
 
-PartPieces cardContentPieces(const layout::PreparedRow& row, double least, double most) {
-    return PieceWalk(row, 0, ofCard, text::tightSlack).over(least, most);
+PartPieces cardContentPieces(const layout::LinearSizes& sizes, double least, double most) {
+    return PieceWalk(sizes, 0, ofCard, text::tightSlack).over(least, most);
 }
 
-PartPieces partPieces(const layout::PreparedRow& row, project::PartRef place, double least, double most,
+PartPieces partPieces(const layout::LinearSizes& sizes, project::PartRef place, double least, double most,
                       double tightness) {
-    return PieceWalk(row, place.card, place.part, tightness).over(least, most);
+    return PieceWalk(sizes, place.card, place.part, tightness).over(least, most);
 }
 
 }  // namespace tenter::sweep

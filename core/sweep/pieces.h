@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "layout/prepared.h"
+#include "layout/linear_sizes.h"
 #include "units/linear.h"
 
 namespace tenter::sweep {
@@ -89,10 +89,10 @@ struct PartPieces {
 /// The pieces of the part at `place` from `least` to `most` (CSS px, least < most). Slack below
 /// `tightness` is a tight fit. Every event has a closed form: ends of ramps and of maximum widths, whole px
 /// of borders, and widths at which a line starts or stops to fit.
-PartPieces partPieces(const layout::PreparedRow& row, project::PartRef place, double least, double most,
+PartPieces partPieces(const layout::LinearSizes& sizes, project::PartRef place, double least, double most,
                       double tightness = text::tightSlack);
 
 /// The pieces of the content box of cards, without text.
-PartPieces cardContentPieces(const layout::PreparedRow& row, double least, double most);
+PartPieces cardContentPieces(const layout::LinearSizes& sizes, double least, double most);
 
 }  // namespace tenter::sweep

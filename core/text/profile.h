@@ -154,7 +154,8 @@ public:
     /// in CSS px.
     [[nodiscard]] virtual double sizeTolerance() const = 0;
     /// The extent of an inline box of height `lineHeight` with `face` at `size` (CSS px) as its strut: half
-    /// the leading on each side, rounded as in the engine. CSS Inline 3 § 5.2.
+    /// the leading on each side, rounded as in the engine. Its two sides add up to `lineHeight`. CSS Inline 3
+    /// § 5.2.
     [[nodiscard]] virtual LineExtent extent(const Face& face, double size, double lineHeight) const = 0;
     /// True if the engine breaks or draws `text` with data that Tenter does not have (a dictionary, an emoji
     /// font): computed lines may then differ from the engine's.

@@ -1,8 +1,8 @@
 #include "panels/answer_delegate.h"
 
 #include <QAbstractItemView>
+#include <QGuiApplication>
 #include <QPainter>
-#include <QTextDocument>
 #include <cmath>
 
 #include "panels/answer_view.h"
@@ -19,20 +19,6 @@ constexpr double reach = 3.5;    // px from the centre to a corner of the lozeng
 
 QString coloured(const QString& text, const QColor& colour) {
     return "<span style='color: " + colour.name() + "'>" + text + "</span>";
-}
-
-/// Sets `document` for text of `width` px.
-void prepare(QTextDocument& document, const QString& html, const QFont& font, int width) {
-    document.setDocumentMargin(0);
-    document.setDefaultFont(font);
-    document.setTextWidth(width);
-    document.setHtml(html);
-}
-
-int heightOf(const QString& html, const QFont& font, int width) {
-    QTextDocument document;
-    prepare(document, html, font, width);
-    return static_cast<int>(std::ceil(document.size().height()));
 }
 
 /// Spaces inside numbers must not become breaking spaces.
@@ -64,6 +50,33 @@ QString sizeHtml(const QString& text, const row::Ink& ink) {
 
 AnswerDelegate::AnswerDelegate(const AnswerModel& model, QObject* parent)
     : QStyledItemDelegate(parent), model_(model) {}
+
+QTextDocument& AnswerDelegate::laidOut(const QString& html, const QFont& font, int width, Qt::Alignment align,
+                                       Qt::LayoutDirection direction) const {
+    if (font != font_) {
+        documents_.clear();
+        font_ = font;
+    }
+    const QString key = QString::number(width) + '/' + QString::number(align.toInt()) + '/' +
+                        QString::number(direction) + html;
+    if (QTextDocument* known = documents_.object(key)) return *known;
+    auto* document = new QTextDocument;
+    document->setDocumentMargin(0);
+    document->setDefaultFont(font);
+    document->setTextWidth(width);
+    document->setHtml(html);
+    QTextOption lines = document->defaultTextOption();
+    lines.setTextDirection(direction);
+    lines.setAlignment(align);
+    document->setDefaultTextOption(lines);
+    documents_.insert(key, document);
+    return *document;
+}
+
+int AnswerDelegate::heightOf(const QString& html, const QFont& font, int width) const {
+    const Qt::LayoutDirection direction = QGuiApplication::layoutDirection();
+    return static_cast<int>(std::ceil(laidOut(html, font, width, Qt::AlignLeft, direction).size().height()));
+}
 
 int AnswerDelegate::rowHeight(const QFont& font, int row, int width, int bandWidth) const {
     const QString text = model_.index(row, AnswerModel::Band).data().toString();
@@ -135,14 +148,8 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
             }
             break;
     }
-    QTextDocument document;
-    prepare(document, html, option.font, room.width());
-    QTextOption lines = document.defaultTextOption();
-    lines.setTextDirection(option.direction);
-    lines.setAlignment(align);
-    document.setDefaultTextOption(lines);
     painter->translate(room.topLeft());
-    document.drawContents(painter);
+    laidOut(html, option.font, room.width(), align, option.direction).drawContents(painter);
     painter->translate(-room.topLeft());
     if ((option.state & QStyle::State_HasFocus) != 0) {
         painter->setRenderHint(QPainter::Antialiasing, false);

@@ -1,7 +1,10 @@
 // How the cells of the solver's answer are drawn.
 #pragma once
 
+#include <QCache>
+#include <QFont>
 #include <QStyledItemDelegate>
+#include <QTextDocument>
 
 #include "panels/answer_model.h"
 
@@ -20,7 +23,15 @@ public:
     [[nodiscard]] int rowHeight(const QFont& font, int row, int width, int bandWidth) const;
 
 private:
+    /// `html`, laid out `width` px wide. Valid until the next call. While a value is dragged most texts stay,
+    /// so each is laid out once.
+    [[nodiscard]] QTextDocument& laidOut(const QString& html, const QFont& font, int width,
+                                         Qt::Alignment align, Qt::LayoutDirection direction) const;
+    [[nodiscard]] int heightOf(const QString& html, const QFont& font, int width) const;
+
     const AnswerModel& model_;
+    mutable QCache<QString, QTextDocument> documents_{200};
+    mutable QFont font_;  // of `documents_`
 };
 
 }  // namespace tenter::desktop::panels

@@ -29,7 +29,7 @@ CheckRunner::CheckRunner(Document& document, const ShownProject& shown, ViewStat
     checkTimer_.setInterval(0);
     idleTimer_.setSingleShot(true);
     idleTimer_.setInterval(checkDelay);
-    connect(&checkTimer_, &QTimer::timeout, this, &CheckRunner::check);
+    connect(&checkTimer_, &QTimer::timeout, this, &CheckRunner::finishChecks);
     connect(&idleTimer_, &QTimer::timeout, this, &CheckRunner::startJob);
     connect(&layouts_, &LayoutCache::changed, this, &CheckRunner::onRow);
     connect(&selection_, &SelectionModel::changed, this, &CheckRunner::onSelection);
@@ -64,17 +64,28 @@ void CheckRunner::restart(Changes changes) {
     checkTimer_.stop();
     idleTimer_.stop();
     const bool few = shown_.hasFewParts();
+    if (few) startChecks();
     (few ? checkTimer_ : idleTimer_).start();
     if (std::exchange(announcedFresh_, false) && !few) changes |= Change::Findings;
     Q_EMIT changed(changes | Change::Sweep);
 }
 
-void CheckRunner::check() {
-    const Key now = key();
-    setFindings(shown_.project().row().cards.empty()
-                    ? std::vector<checks::Finding>()
-                    : checks::check(shown_.project(), view_.variant(), document_.store(), options()),
-                now, {});
+void CheckRunner::startChecks() {
+    job_.start(
+        [fonts = fonts_, project = shown_.project(), variant = view_.variant(), folder = document_.folder(),
+         options = options()](const std::stop_token&) {
+            return project.row().cards.empty()
+                       ? std::vector<checks::Finding>()
+                       : checks::check(project, variant, fonts->use(project, folder), options);
+        },
+        [this, now = key()](std::vector<checks::Finding> findings) {
+            setFindings(std::move(findings), now, {});
+        });
+}
+
+void CheckRunner::finishChecks() {
+    constexpr int longest = 2000;  // ms; a result that takes longer is delivered when it is ready
+    job_.waitFor(longest);
 }
 
 void CheckRunner::startJob() {

@@ -16,9 +16,10 @@
 
 namespace tenter::desktop {
 
-/// A row of few parts is swept when the sweep is read and checked when the event loop is idle, so findings
-/// are at most one frame behind a drag. A row of many parts is swept and checked on a background thread when
-/// it has not changed for a moment.
+/// Checks run on a background thread. Those of a row of few parts start with the change and are waited for
+/// when the event loop is idle, so that they run while the window paints and findings are at most one frame
+/// behind a drag; its sweep is computed when it is read. A row of many parts is swept and checked when it has
+/// not changed for a moment.
 class CheckRunner : public QObject {
     Q_OBJECT
 
@@ -81,7 +82,8 @@ private:
     void restart(Changes changes);
     void onRow(LayoutCache::Changes changes);
     void onSelection();
-    void check();
+    void startChecks();
+    void finishChecks();
     void startJob();
     void setFindings(std::vector<checks::Finding> findings, const Key& key, Changes changes);
     /// Drops what belongs to another variant or another project.

@@ -58,7 +58,7 @@ public:
 
     void verifyText(const VerifiedText& text, Violations& violations) const override {
         const std::size_t forced =
-            text.row.band(0).cards[text.place.card].parts[text.place.part].paragraph->forcedLines();
+            text.sizes.row().band(0).cards[text.place.card].parts[text.place.part].paragraph->forcedLines();
         const auto most = std::max(static_cast<std::size_t>(violations.wish.value), forced);
         for (const sweep::Piece& piece : text.pieces.pieces) {
             const auto cut = checks::within(piece, violations.wish.widths);

@@ -45,9 +45,9 @@ public:
         finder.addFigure(!isLeast_, wish.value + (isLeast_ ? wish.tolerance : -wish.tolerance));
     }
 
-    void verifySize(const layout::PreparedRow& row, Violations& violations) const override {
+    void verifySize(const layout::LinearSizes& sizes, Violations& violations) const override {
         const double value = violations.wish.value;
-        for (const checks::RolePiece& piece : sizePieces(row, violations.wish.role, violations.range))
+        for (const checks::RolePiece& piece : sizePieces(sizes, violations.wish.role, violations.range))
             violations.notePositive(piece, isLeast_ ? value - piece.size : piece.size - value);
     }
 

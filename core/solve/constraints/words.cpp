@@ -37,7 +37,7 @@ public:
 
     void verifyText(const VerifiedText& text, Violations& violations) const override {
         for (const checks::WordOverflow& wide :
-             checks::wordOverflows(text.row, text.place, violations.range.from, violations.range.to))
+             checks::wordOverflows(text.sizes, text.place, violations.range.from, violations.range.to))
             violations.note(wide.widths);
     }
 };
