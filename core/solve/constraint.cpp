@@ -62,7 +62,7 @@ void BoundConstraint::addRows(RowAdder& rows) const {
         if (ranges == nullptr) continue;
         const auto role = static_cast<std::uint32_t>(std::ranges::find(geometry.row->roles(), name) -
                                                      geometry.row->roles().begin());
-        for (const SizeBound& found : sizeBounds(model, geometry, role, rows.wish)) {
+        for (const SizeBound& found : model.bounds(geometry, role, rows.wish)) {
             for (const auto& [width, bound] :
                  {std::pair(found.widths.from, &found.start), std::pair(found.widths.to, &found.end)}) {
                 // Layout uses the emitted, rounded sizes, so bounds by text need room for the rounding.

@@ -27,6 +27,7 @@ struct LinearRange {
     double emLetter = 0, emWord = 0;
 
     [[nodiscard]] double at(const units::Linear& line, double width) const { return line.at(width - from); }
+    friend bool operator==(const LinearRange&, const LinearRange&) = default;
 };
 
 /// The linear ranges of role `role` (an index into `row.roles()`) of a variant, from `least` to `most`. They

@@ -48,15 +48,23 @@ std::string mainRoleOf(const project::Project& project, const std::vector<bool>&
 
 PreparedVariants::PreparedVariants(const project::Project& source, const std::vector<std::size_t>& chosen,
                                    text::ParagraphStore& store, const text::BreakProfile* profile,
-                                   std::stop_token stop)
-    : project(source), variants(chosen), cancellation(std::move(stop)) {
+                                   std::stop_token stop, Memory* kept)
+    : project(source), variants(chosen), cancellation(std::move(stop)), memory(kept) {
+    const auto make = [&] { return prepare(store, profile); };
+    rows_ = memory != nullptr ? memory->rows(project, variants, profile, make) : make();
+}
+
+std::shared_ptr<const PreparedVariantRows> PreparedVariants::prepare(
+    text::ParagraphStore& store, const text::BreakProfile* profile) const {
+    auto rows = std::make_shared<PreparedVariantRows>();
     const std::vector<const text::BreakProfile*> profiles =
         profile != nullptr ? std::vector{profile} : text::profiles();
     for (const std::size_t variant : variants)
         for (const text::BreakProfile* each : profiles) {
             throwIfStopped(cancellation);
-            rows.push_back({variant, std::make_unique<layout::PreparedRow>(source, variant, store, *each)});
+            rows->push_back({variant, std::make_unique<layout::PreparedRow>(project, variant, store, *each)});
         }
+    return rows;
 }
 
 Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const project::Wishes& projectWishes,
@@ -70,6 +78,7 @@ Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const proje
       gridStep_(gridStepOf(prepared.project, projectWishes)),
       jumpLimit_(prepared.project.checking.limits.jump),
       cancellation_(prepared.cancellation),
+      memory_(prepared.memory),
       variableCount_(ramps.variableCount()) {
     prepareGeometries(prepared, wishes);
     for (std::size_t i = 0; i < wishes.size(); ++i)
@@ -94,7 +103,7 @@ void Model::prepareGeometries(const PreparedVariants& prepared, const std::vecto
     double largestZoom = 1;
     for (const Wish& wish : wishes)
         largestZoom = std::max(largestZoom, wish.kind->zoomFactor(wish));
-    for (const PreparedVariants::Row& each : prepared.rows) {
+    for (const PreparedVariant& each : prepared.rows()) {
         VariantGeometry geometry{each.variant, each.row.get(), {}};
         geometry.roles.resize(each.row->roles().size());
         for (std::uint32_t role = 0; role < geometry.roles.size(); ++role) {
@@ -107,6 +116,13 @@ void Model::prepareGeometries(const PreparedVariants& prepared, const std::vecto
         }
         geometries_.push_back(std::move(geometry));
     }
+}
+
+std::vector<SizeBound> Model::bounds(const VariantGeometry& geometry, std::uint32_t role,
+                                     const Wish& wish) const {
+    const auto find = [&] { return sizeBounds(*this, geometry, role, wish); };
+    if (memory_ == nullptr) return find();
+    return memory_->bounds({geometry.row, role, wish, geometry.roles[role], margins_, ignoredCards_}, find);
 }
 
 const std::vector<LinearRange>* Model::rangesOf(const VariantGeometry& geometry, const std::string& role) {

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "solve/memory.h"
 #include "solve/ramps.h"
 #include "solve/size_bounds.h"
 #include "text/paragraph_store.h"
@@ -53,18 +54,21 @@ struct BandEnd {
 class PreparedVariants {
 public:
     /// `profile`: null for the line-breaking rules of every engine. `cancellation` stops this and all work
-    /// that uses it: `Cancelled` is thrown.
+    /// that uses it: `Cancelled` is thrown. `memory`: null for none.
     PreparedVariants(const project::Project& project, const std::vector<std::size_t>& variants,
                      text::ParagraphStore& store, const text::BreakProfile* profile,
-                     std::stop_token cancellation = {});
-    struct Row {
-        std::size_t variant = 0;
-        std::unique_ptr<layout::PreparedRow> row;
-    };
+                     std::stop_token cancellation = {}, Memory* memory = nullptr);
     const project::Project& project;
     std::vector<std::size_t> variants;
     std::stop_token cancellation;
-    std::vector<Row> rows;  ///< one per variant and profile
+    Memory* memory;
+    [[nodiscard]] const PreparedVariantRows& rows() const { return *rows_; }  ///< one per variant and profile
+
+private:
+    [[nodiscard]] std::shared_ptr<const PreparedVariantRows> prepare(text::ParagraphStore& store,
+                                                                     const text::BreakProfile* profile) const;
+
+    std::shared_ptr<const PreparedVariantRows> rows_;
 };
 
 /// The rows for a list of wishes. Making one throws `Cancelled`.
@@ -97,6 +101,9 @@ public:
     /// The role with the most text. The other roles follow it (see NearnessObjective).
     [[nodiscard]] const std::string& mainRole() const { return mainRole_; }
 
+    /// The bounds that `wish` sets for the size of `role` (an index into the roles of the row).
+    [[nodiscard]] std::vector<SizeBound> bounds(const VariantGeometry& geometry, std::uint32_t role,
+                                                const Wish& wish) const;
     /// The linear ranges of `role`; null if the row does not have it. Empty if its sizes are not solved.
     [[nodiscard]] static const std::vector<LinearRange>* rangesOf(const VariantGeometry& geometry,
                                                                   const std::string& role);
@@ -129,6 +136,7 @@ private:
     double gridStep_ = 0.01;
     double jumpLimit_ = 0;
     std::stop_token cancellation_;
+    Memory* memory_;
     std::size_t variableCount_ = 0;
     /// Variables with rounded coefficients.
     using ExpressionKey = std::vector<std::pair<std::size_t, long long>>;

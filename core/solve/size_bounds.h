@@ -41,6 +41,7 @@ struct Margins {
     double slack = 0;
     double narrowSlack = 0;  ///< instead of `slack` below `narrowWidths`
     double reserve = 0;      ///< for longer text
+    friend bool operator==(const Margins&, const Margins&) = default;
 };
 
 /// Viewport width, CSS px, below which `narrowSlack` applies.

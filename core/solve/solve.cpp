@@ -1,6 +1,7 @@
 #include "solve/solve.h"
 
 #include <algorithm>
+#include <future>
 #include <memory>
 #include <tuple>
 
@@ -30,7 +31,7 @@ public:
           wishes_(singleWishes(project, projectWishes_)),
           defaults_(singleWishes(project, project::defaultWishes(project))),
           prepared_(project, variantsToSolve(project, projectWishes_, variants), store, options.profile,
-                    options.cancellation),
+                    options.cancellation, options.memory),
           ramps_(project, prepared_.variants, rolesIn(wishes_)) {
         for (const std::string& role : rolesIn(wishes_))
             if (needsSharedRamps(role)) shareRamps(role);
@@ -76,7 +77,7 @@ private:
     /// card: variants have cards of different widths.
     [[nodiscard]] std::vector<BandGroup> groupsOf(const std::string& role) const {
         if (isLocked(role)) return {};
-        const bool followsCard = std::ranges::any_of(prepared_.rows, [&](const PreparedVariants::Row& row) {
+        const bool followsCard = std::ranges::any_of(prepared_.rows(), [&](const PreparedVariant& row) {
             for (std::size_t band = 0; band < row.row->bandCount(); ++band)
                 if (row.row->settings(band).text.find(role)->follow == project::Follow::Card) return true;
             return false;
@@ -157,30 +158,40 @@ private:
 
     /// Lays out the solved row; returns the indices of the wishes that it violates.
     std::vector<std::size_t> violatedBy(const project::Project& solved) {
-        std::vector<bool> violated(wishes_.size(), false);
-        const auto note = [&](const std::vector<std::vector<sweep::Interval>>& widths) {
-            for (std::size_t i = 0; i < wishes_.size(); ++i)
-                if (!widths[i].empty()) violated[i] = true;
-        };
-        const double least = project_.leastWidth;
-        const double most = project_.mostWidth;
-        std::unique_ptr<layout::PreparedRow> previous;
-        std::size_t previousVariant = 0;
-        for (const PreparedVariants::Row& row : prepared_.rows) {
+        std::vector<PreparedVariant> laidOut;
+        for (const PreparedVariant& row : prepared_.rows()) {
             throwIfStopped(prepared_.cancellation);
-            auto laidOut =
-                std::make_unique<layout::PreparedRow>(solved, row.variant, store_, row.row->profile());
-            note(violatedWidths(solved, *laidOut, wishes_, ignoredCards(project_, projectWishes_), least,
-                                most, prepared_.cancellation));
-            if (previous && previousVariant != row.variant)
-                note(violatedTogether(*previous, *laidOut, wishes_, least, most));
-            previous = std::move(laidOut);
-            previousVariant = row.variant;
+            laidOut.push_back({row.variant, std::make_unique<layout::PreparedRow>(solved, row.variant, store_,
+                                                                                  row.row->profile())});
         }
+        // Half of the rows on another thread: a person waits for the answer.
+        const auto violatedInEverySecond = [&](std::size_t first) {
+            std::vector<bool> violated(wishes_.size(), false);
+            for (std::size_t row = first; row < laidOut.size(); row += 2)
+                note(
+                    violatedWidths(solved, *laidOut[row].row, wishes_, ignoredCards(project_, projectWishes_),
+                                   project_.leastWidth, project_.mostWidth, prepared_.cancellation),
+                    violated);
+            return violated;
+        };
+        auto odd = std::async(std::launch::async, violatedInEverySecond, 1);
+        std::vector<bool> violated = violatedInEverySecond(0);
+        const std::vector<bool> others = odd.get();
+        for (std::size_t row = 1; row < laidOut.size(); ++row)
+            if (laidOut[row].variant != laidOut[row - 1].variant)
+                note(violatedTogether(*laidOut[row - 1].row, *laidOut[row].row, wishes_, project_.leastWidth,
+                                      project_.mostWidth),
+                     violated);
         std::vector<std::size_t> found;
         for (std::size_t i = 0; i < wishes_.size(); ++i)
-            if (violated[i]) found.push_back(i);
+            if (violated[i] || others[i]) found.push_back(i);
         return found;
+    }
+
+    /// Sets the entry of each wish in `violated` that has widths.
+    static void note(const std::vector<std::vector<sweep::Interval>>& widths, std::vector<bool>& violated) {
+        for (std::size_t i = 0; i < widths.size(); ++i)
+            if (!widths[i].empty()) violated[i] = true;
     }
 
     Answer conflictAnswer(const Model& model) {
@@ -278,6 +289,7 @@ project::Project relaxed(const project::Project& project, const Relaxation& rela
 
 Answer solve(const project::Project& project, const std::vector<std::size_t>& variants,
              text::ParagraphStore& store, const Options& options) {
+    if (options.memory != nullptr) options.memory->startRun();
     try {
         return Solver(project, variants, store, options).run();
     } catch (const Cancelled&) {

@@ -12,6 +12,8 @@
 
 namespace tenter::solve {
 
+class Memory;  // memory.h
+
 /// A place where a wish limits a size.
 struct Binding {
     Wish wish;
@@ -67,6 +69,8 @@ struct Options {
     const text::BreakProfile* profile = nullptr;  ///< null: the line-breaking rules of every engine
     /// Stops the work, within 50 ms as a rule. The answer then says that it was cancelled.
     std::stop_token cancellation = {};
+    /// What the last run kept for this one; null: nothing is kept.
+    Memory* memory = nullptr;
 };
 
 /// `project` with `relaxation` applied to its wishes.

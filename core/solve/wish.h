@@ -22,6 +22,7 @@ struct Wish {
     double firstWidth = 0;  ///< smallest whole width at which it applies: `widths` excludes its start, CSS px
     /// Safety margin added by the solver where rounding broke the wish: a share of a line, or px.
     double tolerance = 0;
+    friend bool operator==(const Wish&, const Wish&) = default;
 };
 
 /// The wishes in `projectWishes`, one by one, for the roles of cards that are not ignored. Every member of

@@ -21,6 +21,7 @@ struct Linear {
     double value = 0;
     double slope = 0;  ///< change for each CSS px of width
     double until = std::numeric_limits<double>::infinity();
+    friend bool operator==(const Linear&, const Linear&) = default;
 
     [[nodiscard]] double at(double t) const { return value + slope * t; }
     /// The same quantity with its start moved by `t` CSS px.

@@ -63,12 +63,13 @@ QTextDocument& AnswerDelegate::laidOut(const QString& html, const QFont& font, i
     auto* document = new QTextDocument;
     document->setDocumentMargin(0);
     document->setDefaultFont(font);
-    document->setTextWidth(width);
-    document->setHtml(html);
     QTextOption lines = document->defaultTextOption();
     lines.setTextDirection(direction);
     lines.setAlignment(align);
     document->setDefaultTextOption(lines);
+    document->setTextWidth(width);
+    // Last: every change of a document that has text lays it out again.
+    document->setHtml(html);
     documents_.insert(key, document);
     return *document;
 }

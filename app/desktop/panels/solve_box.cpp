@@ -183,10 +183,12 @@ ShownProject::Proposal SolveBox::preview(int milliseconds) {
     unshown_.reset();
     isLate_ = false;
     job_.start(
-        [task = *task_, fonts = fonts_, folder = context_.session.document.folder()](std::stop_token stop) {
-            text::ParagraphStore& store = fonts->use(task.project, folder);
+        [task = *task_, kept = kept_, folder = context_.session.document.folder()](std::stop_token stop) {
+            if (std::exchange(kept->folder, folder) != folder) kept->memory = {};
+            text::ParagraphStore& store = kept->fonts.use(task.project, folder);
             solve::Options options;
             options.cancellation = stop;
+            options.memory = &kept->memory;
             Answer result{solve::solve(task.project, task.variants, store, options), {}};
             if (!stop.stop_requested()) result.table = solve::answerTable(task.project, result.answer, store);
             return result;

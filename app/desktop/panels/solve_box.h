@@ -12,6 +12,7 @@
 #include "document/background_job.h"
 #include "panels/answer_view.h"
 #include "panels/target.h"
+#include "solve/memory.h"
 #include "solve/solve.h"
 
 namespace tenter::desktop::panels {
@@ -82,7 +83,13 @@ private:
     std::optional<Answer> unshown_;     ///< an answer that must be shown once its preview is
     std::vector<std::size_t> changed_;  ///< the variants that `solved_` changes
     QTimer findingsTimer_;  ///< delays the comparison of findings, so that a drag keeps its frames
-    std::shared_ptr<BackgroundFonts> fonts_ = std::make_shared<BackgroundFonts>();
+    /// What the solver's thread keeps from run to run.
+    struct Kept {
+        BackgroundFonts fonts;
+        solve::Memory memory;
+        std::filesystem::path folder;  ///< of the font files
+    };
+    std::shared_ptr<Kept> kept_ = std::make_shared<Kept>();
     std::shared_ptr<BackgroundFonts> findingsFonts_ = std::make_shared<BackgroundFonts>();
     BackgroundJob job_{this};
     BackgroundJob findingsJob_{this};
