@@ -6,14 +6,13 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <fstream>
 #include <map>
 #include <set>
 #include <tuple>
 #include <utility>
 
+#include "text/font_bytes.h"
 #include "text/generic_families.h"
-#include "text/sfnt.h"
 #include "units/number.h"
 #include "wording/say.h"
 
@@ -90,20 +89,11 @@ Candidate fromPattern(FcPattern* pattern, bool& usable, bool& variable) {
     return candidate;
 }
 
-/// The size in bytes of the largest font file that is read.
-constexpr std::uintmax_t largestFont = 64U << 20U;
-
-/// The bytes of a font file; empty if it is too large or not a file: a pipe or a device could have no end.
-std::string readWhole(const std::filesystem::path& file) {
-    std::error_code error;
-    if (!std::filesystem::is_regular_file(file, error)) return {};
-    const std::uintmax_t size = std::filesystem::file_size(file, error);
-    if (error || size > largestFont) return {};
-    std::ifstream in(file, std::ios::binary);
-    std::string bytes(static_cast<std::size_t>(size), '\0');
-    in.read(bytes.data(), static_cast<std::streamsize>(size));
-    bytes.resize(static_cast<std::size_t>(in.gcount()));
-    return bytes;
+/// The fonts of the system, listed once for the whole process. Fontconfig may search them on any thread.
+FcConfig* systemFonts() {
+    static const std::unique_ptr<FcConfig, decltype(&FcConfigDestroy)> config(FcInitLoadConfigAndFonts(),
+                                                                              FcConfigDestroy);
+    return config.get();
 }
 
 bool hasTable(hb_face_t* face, hb_tag_t table) {
@@ -162,7 +152,7 @@ bool Face::composes(char32_t character) const {
 }
 
 struct Fonts::Cache {
-    FcConfig* config = nullptr;
+    FcConfig* config = systemFonts();
     std::vector<project::FontEntry> entries;
     std::filesystem::path folder;
     std::map<std::string, std::vector<Candidate>> families;
@@ -232,10 +222,7 @@ struct Fonts::Cache {
         const auto known = faces.find(key);
         if (known != faces.end()) return known->second;
         auto& bytes = files[candidate.file];
-        if (!bytes) {
-            auto decoded = sfntBytes(readWhole(candidate.file));
-            bytes = std::make_shared<const std::string>(decoded ? std::move(*decoded) : std::string());
-        }
+        if (!bytes) bytes = fontBytes(candidate.file);
         FacePtr face = bytes->empty() ? nullptr : make(family, candidate, served, bytes);
         return faces.emplace(key, std::move(face)).first->second;
     }
@@ -280,13 +267,9 @@ struct Fonts::Cache {
     }
 };
 
-Fonts::Fonts() : cache_(std::make_unique<Cache>()) {
-    cache_->config = FcInitLoadConfigAndFonts();
-}
+Fonts::Fonts() : cache_(std::make_unique<Cache>()) {}
 
-Fonts::~Fonts() {
-    if (cache_->config != nullptr) FcConfigDestroy(cache_->config);
-}
+Fonts::~Fonts() = default;
 
 void Fonts::use(const std::vector<project::FontEntry>& entries, const std::filesystem::path& folder) {
     if (cache_->entries == entries && cache_->folder == folder) return;
