@@ -13,7 +13,9 @@ void expectSameAnswer(const project::Project& project, solve::Memory& memory, co
     const solve::Answer with = solve::solve(project, allVariants(project), solveStore(), remembering);
     const solve::Answer without = solve::solve(project, allVariants(project), solveStore());
     ASSERT_EQ(with.solved.has_value(), without.solved.has_value()) << what;
-    if (with.solved) EXPECT_EQ(*with.solved, *without.solved) << what;
+    if (with.solved) {
+        EXPECT_EQ(*with.solved, *without.solved) << what;
+    }
     EXPECT_EQ(answerText(project, with), answerText(project, without)) << what;
 }
 
