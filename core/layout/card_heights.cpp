@@ -32,9 +32,10 @@ TextHeights textHeights(const RolePlan& role, const TextInlineSizes<double>& acr
     basis.em = role.size.resolveTruncated(basis, profile.fluidStep());
     TextHeights heights;
     heights.basis = basis;
+    heights.drawnSize = std::max(basis.em, role.leastSize);
     heights.lineHeight =
         role.lineHeight.isNumber()
-            ? profile.lineHeight(basis.em, role.lineHeight.number())
+            ? profile.lineHeight(heights.drawnSize, role.lineHeight.number())
             : profile.lineHeight(role.lineHeight.length().resolve(basis), role.lineHeight.length());
     heights.minimumHeight = minimumContentHeight(role, basis);
     heights.margin = edgesOf(across.margin, role.margin, basis, profile);

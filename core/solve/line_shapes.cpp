@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "text/breaker.h"
+#include "text/lines.h"
 
 namespace tenter::solve {
 
@@ -15,9 +16,10 @@ using text::Opportunity;
 LineShape shapeOf(const text::Paragraph& paragraph, const LineStart& start, const Opportunity& end,
                   const ShortenedWord& shortened) {
     LineShape shape;
-    shape.ems = text::lineWidth(paragraph, text::LineQuery{1, 0, 0, 0}, start.cluster, start.correction, end);
-    shape.letters = text::lineWidth(paragraph, text::LineQuery{0, 0, 1, 0}, start.cluster, 0, end);
-    shape.words = text::lineWidth(paragraph, text::LineQuery{0, 0, 0, 1}, start.cluster, 0, end);
+    const text::LineContent content = text::lineContent(paragraph, start.cluster, start.correction, end);
+    shape.ems = content.ems;
+    shape.letters = content.letters;
+    shape.words = content.words;
     shape.first = start.cluster;
     shape.end = std::max(end.lineEnd, start.cluster);
     if (shortened.ems > 0 && shape.first <= shortened.word && shortened.word < shape.end)

@@ -55,20 +55,36 @@ struct LineQueryOf {
 };
 using LineQuery = LineQueryOf<double>;
 
-/// Width in CSS px of the line from cluster `first` to opportunity `at`; `startCorrection` is in em.
+/// What the width of a line is made of: em of its size, letter spacings and word spacings.
+struct LineContent {
+    double ems = 0;
+    std::uint32_t letters = 0;
+    std::uint32_t words = 0;
+};
+
+/// The content of the line from cluster `first` to opportunity `at`; `startCorrection` is in em.
+inline LineContent lineContent(const Paragraph& paragraph, std::uint32_t first, double startCorrection,
+                               const Opportunity& at) {
+    const std::uint32_t end = std::max(at.lineEnd, first);
+    return {paragraph.ems(first, end) + startCorrection + at.endCorrection,
+            paragraph.letters(first, end) + at.endLetterUnits, paragraph.words(first, end)};
+}
+
+/// Width in CSS px of the same line.
 template <class Number>
 Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, std::uint32_t first,
                  double startCorrection, const Opportunity& at) {
-    const std::uint32_t end = std::max(at.lineEnd, first);
     if constexpr (std::is_same_v<Number, double>)
-        if (query.drawn != nullptr)
+        if (query.drawn != nullptr) {
+            const std::uint32_t end = std::max(at.lineEnd, first);
             return query.drawn->ends[end] - query.drawn->ends[first] +
                    (startCorrection + at.endCorrection) * query.size +
                    at.endLetterUnits * query.letterSpacing;
-    Number width = (paragraph.ems(first, end) + startCorrection + at.endCorrection) * query.size;
-    if (!units::isZero(query.letterSpacing))
-        width += (paragraph.letters(first, end) + at.endLetterUnits) * query.letterSpacing;
-    if (!units::isZero(query.wordSpacing)) width += paragraph.words(first, end) * query.wordSpacing;
+        }
+    const LineContent content = lineContent(paragraph, first, startCorrection, at);
+    Number width = content.ems * query.size;
+    if (!units::isZero(query.letterSpacing)) width += content.letters * query.letterSpacing;
+    if (!units::isZero(query.wordSpacing)) width += content.words * query.wordSpacing;
     return width;
 }
 

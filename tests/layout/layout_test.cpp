@@ -57,6 +57,22 @@ TEST(Layout, StretchesCardsAndAlignsButtons) {
     EXPECT_GT(part(layout, 0, 2).box.y, part(layout, 0, 1).box.bottom() + 20);
 }
 
+// CSS Inline 3 § 5.3: half of the leading is above the ascent. Engines round to whole px.
+TEST(Layout, PlacesBaselinesHalfTheLeadingAboveTheAscent) {
+    const auto project = projectOf(styleOf("{}", plainCard), columns(3), three);
+    const PreparedRow row = prepareRow(project);
+    for (const Layout& layout : {layOut(row, 900), layOutDrawn(row, 900)}) {
+        const LaidPart& heading = part(layout, 1, 0);
+        ASSERT_GT(heading.lineCount, 1U);
+        const text::Face& face = *heading.paragraph->strut();
+        const double letters = (face.ascent() + face.descent()) * heading.fontSize;
+        const double above = (heading.lineHeight - letters) / 2 + face.ascent() * heading.fontSize;
+        for (std::uint32_t i = 0; i < heading.lineCount; ++i)
+            EXPECT_NEAR(layout.lines[heading.firstLine + i].baseline,
+                        heading.box.y + i * heading.lineHeight + above, 1);
+    }
+}
+
 // CSS Box 4 § 4: percentages of paddings and margins refer to the width of the containing block, also at top
 // and bottom.
 TEST(Layout, ResolvesVerticalPercentagesAgainstTheWidth) {
