@@ -66,7 +66,7 @@ void addFiles(CLI::App& verb, Arguments& arguments) {
 void addOut(CLI::App& verb, Arguments& arguments, const std::string& notThese) {
     verb.add_option("--out", arguments.out,
                     "Write to this file instead of standard output. If writing fails, the old file stays "
-                    "unchanged. FILE must not be " +
+                    "unchanged. The file to write must not be " +
                         notThese + ".")
         ->type_name("FILE");
 }
