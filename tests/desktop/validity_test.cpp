@@ -1,6 +1,9 @@
 // Edits that would make the project invalid are refused: a saved project can always be opened again.
+#include <sys/stat.h>
+
 #include <QLineEdit>
 #include <QStatusBar>
+#include <QTemporaryDir>
 #include <QtTest>
 #include <variant>
 
@@ -41,6 +44,17 @@ private Q_SLOTS:
         QTest::keyClick(ratio, Qt::Key_Return);
         QVERIFY(project() != before);
         opensAgain();
+    }
+
+    // Reading from a pipe that nobody writes to would stop the window.
+    void refusesToOpenAPipe() {
+        const QTemporaryDir folder;
+        const std::string pipe = folder.filePath("pipe.tenter.json").toStdString();
+        QCOMPARE(mkfifo(pipe.c_str(), 0600), 0);
+        project::Problems problems;
+        QVERIFY(!document().open(pipe, problems));
+        QCOMPARE(problems.size(), std::size_t{1});
+        QVERIFY(problems.front().line().find("not a regular file") != std::string::npos);
     }
 
     void refusesTheCardAfterTheFiveHundredth() {

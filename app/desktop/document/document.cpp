@@ -26,6 +26,16 @@ project::Project blank() {
     return project;
 }
 
+/// Reads a project file. A pipe or a device is refused: it may never end, and the window would wait for it.
+std::optional<project::Project> readFile(const fs::path& file, project::Problems& problems) {
+    std::error_code error;
+    if (fs::is_other(fs::status(file, error))) {
+        problems.push_back({file.string(), "", "This is not a regular file.", "Choose another file."});
+        return std::nullopt;
+    }
+    return project::read(file, problems, checks::isCheckName);
+}
+
 }  // namespace
 
 Document::Document(QObject* parent)
@@ -61,7 +71,7 @@ void Document::begin(project::Project project, const fs::path& folder) {
 bool Document::open(const fs::path& file, project::Problems& problems) {
     // Before it is read: a change in between is noticed later.
     const FileStamp stamp = FileStamp::of(file);
-    auto project = project::read(file, problems, checks::isCheckName);
+    auto project = readFile(file, problems);
     if (!project) return false;
     file_ = file;
     stamp_ = stamp;
@@ -70,7 +80,7 @@ bool Document::open(const fs::path& file, project::Problems& problems) {
 }
 
 bool Document::openAsNew(const fs::path& file, project::Problems& problems) {
-    auto project = project::read(file, problems, checks::isCheckName);
+    auto project = readFile(file, problems);
     if (!project) return false;
     file_.clear();
     begin(std::move(*project), file.parent_path());
