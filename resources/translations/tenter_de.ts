@@ -6212,7 +6212,7 @@ oder ein Stylesheet</translation>
         </translation>
     </message>
     <message>
-        <source>Compare with style&amp;sheet…</source>
+        <source>Compare wit&amp;h stylesheet…</source>
         <translation>Mit Style&amp;sheet vergleichen…</translation>
     </message>
 </context>

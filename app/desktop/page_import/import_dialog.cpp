@@ -94,6 +94,7 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     stack_->addWidget(empty_ = buildEmpty());
     stack_->addWidget(notice_);
     read_->setDocumentMode(true);
+    read_->setAccessibleName(QObject::tr("Result"));
     read_->addTab(row_, QObject::tr("Elements"));
     read_->addTab(found_, QObject::tr("Declarations"));
     stack_->addWidget(read_);

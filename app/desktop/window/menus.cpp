@@ -96,7 +96,7 @@ void MainWindow::buildEditMenu() {
     menu->addSeparator();
     // Enabled only for an imported row: see enableOwnMarkup.
     ownMarkup_ = menu->addAction(QObject::tr("Use Tenter’s &markup"), this, &MainWindow::useOwnMarkup);
-    needsProject(menu->addAction(QObject::tr("Compare with style&sheet…"), this, &MainWindow::compareSheet));
+    needsProject(menu->addAction(QObject::tr("Compare wit&h stylesheet…"), this, &MainWindow::compareSheet));
     // A stylesheet that is pasted anywhere but into a field.
     connect(new QShortcut(QKeySequence::Paste, this), &QShortcut::activated, this, [this] {
         if (session_.document.hasProject() &&
