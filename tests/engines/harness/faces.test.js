@@ -19,8 +19,8 @@ test('a font that was not measured, or a measured font that is not used, is a di
 });
 
 test('a line with the computed text and another width is a difference, a line with other text is not', async () => {
-  const suspect = {width: 700, name: '0.1', where: '0.1 heading', read: [100, 50], part: {lines: [{text: 'low tide', width: 100}, {text: 'at six', width: 60}]}};
-  const found = async (texts) => (await otherAdvances([suspect], () => Promise.resolve(texts))).map(({what, expected, actual}) => `${what}: ${expected} ${actual}`);
+  const suspect = {width: 700, name: '0.1', where: '0.1 heading', part: {lines: [{text: 'low tide', width: 100}, {text: 'at six', width: 60}]}};
+  const found = async (texts) => (await otherAdvances([suspect], () => Promise.resolve({texts, widths: [100, 50]}))).map(({what, expected, actual}) => `${what}: ${expected} ${actual}`);
   assert.deepEqual(await found(['low tide', 'at six']), ['advances: 50 60']);
   assert.deepEqual(await found(['low', 'tide at six']), []);
 });
