@@ -6212,6 +6212,14 @@ oder ein Stylesheet</translation>
         </translation>
     </message>
     <message>
+        <source>This is not a regular file.</source>
+        <translation>Das ist keine gewöhnliche Datei.</translation>
+    </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation>Wählen Sie eine andere Datei.</translation>
+    </message>
+    <message>
         <source>Compare wit&amp;h stylesheet…</source>
         <translation>Mit Style&amp;sheet vergleichen…</translation>
     </message>

@@ -26,14 +26,13 @@ project::Project blank() {
     return project;
 }
 
-/// Reads a project file. A pipe or a device is refused: it may never end, and the window would wait for it.
-std::optional<project::Project> readFile(const fs::path& file, project::Problems& problems) {
+/// False, with a problem, for a pipe or a device: it may never end, and the window would wait for it.
+bool canBeRead(const fs::path& file, project::Problems& problems) {
     std::error_code error;
-    if (fs::is_other(fs::status(file, error))) {
-        problems.push_back({file.string(), "", "This is not a regular file.", "Choose another file."});
-        return std::nullopt;
-    }
-    return project::read(file, problems, checks::isCheckName);
+    if (!fs::is_other(fs::status(file, error))) return true;
+    problems.push_back({file.string(), "", QObject::tr("This is not a regular file.").toStdString(),
+                        QObject::tr("Choose another file.").toStdString()});
+    return false;
 }
 
 }  // namespace
@@ -69,9 +68,10 @@ void Document::begin(project::Project project, const fs::path& folder) {
 }
 
 bool Document::open(const fs::path& file, project::Problems& problems) {
+    if (!canBeRead(file, problems)) return false;
     // Before it is read: a change in between is noticed later.
     const FileStamp stamp = FileStamp::of(file);
-    auto project = readFile(file, problems);
+    auto project = project::read(file, problems, checks::isCheckName);
     if (!project) return false;
     file_ = file;
     stamp_ = stamp;
@@ -80,7 +80,8 @@ bool Document::open(const fs::path& file, project::Problems& problems) {
 }
 
 bool Document::openAsNew(const fs::path& file, project::Problems& problems) {
-    auto project = readFile(file, problems);
+    if (!canBeRead(file, problems)) return false;
+    auto project = project::read(file, problems, checks::isCheckName);
     if (!project) return false;
     file_.clear();
     begin(std::move(*project), file.parent_path());
