@@ -40,7 +40,7 @@ void checkInset(const Subject& subject, Findings& out) {
             const project::TextStyle* style = interval.band->settings.text.find(role.name);
             const auto cut = within(piece, subject.whole());
             if (!cut || style == nullptr || hasOwnBox(*style) || !hasVisibleEdge(interval)) continue;
-            const layout::InlineSizes<Linear> across = layout::inlineSizesAt(interval, Linear(cut->from, 1));
+            const layout::InlineSizes<Linear>& across = subject.sizes.at(piece.interval, cut->from);
             const auto text = layout::textInlineSizes(interval.roles[role.index],
                                                       *interval.part(role.place).paragraph, across);
             const Linear em = text.basis.em;

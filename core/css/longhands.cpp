@@ -318,6 +318,19 @@ std::vector<std::string> valueParts(std::string_view value) {
     return parts;
 }
 
+std::vector<std::string> listItems(std::string_view list) {
+    std::vector<std::string> items{""};
+    int depth = 0;
+    for (const char c : list) {
+        depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+        if (c == ',' && depth == 0)
+            items.emplace_back();
+        else
+            items.back() += c;
+    }
+    return items;
+}
+
 std::vector<Longhand> physicalLonghands(std::string_view property, std::string_view value, bool rightToLeft) {
     const std::string name = lowered(property);
     const Words words = valueParts(value);

@@ -19,6 +19,10 @@ std::vector<Longhand> physicalLonghands(std::string_view property, std::string_v
 /// The parts of a value that white space separates, with brackets kept whole; a `/` is a part of its own.
 std::vector<std::string> valueParts(std::string_view value);
 
+/// The items of a list, which commas outside of brackets separate. White space stays; an empty list has one
+/// empty item.
+std::vector<std::string> listItems(std::string_view list);
+
 /// True for a property whose value elements take from their parents. CSS Cascade 5 § 7.2.
 bool isInherited(std::string_view property);
 

@@ -115,17 +115,10 @@ private:
         }
         GridTrack track;
         if (word.starts_with("minmax(")) {
-            const std::string both = inside(word);
-            // The comma between the two values, not one inside brackets.
-            std::size_t comma = std::string::npos;
-            int depth = 0;
-            for (std::size_t i = 0; i < both.size() && comma == std::string::npos; ++i) {
-                depth += both[i] == '(' ? 1 : both[i] == ')' ? -1 : 0;
-                if (both[i] == ',' && depth == 0) comma = i;
-            }
-            if (comma == std::string::npos) return false;
-            const std::string least(css::trimmed(std::string_view(both).substr(0, comma)));
-            const std::string most(css::trimmed(std::string_view(both).substr(comma + 1)));
+            const std::vector<std::string> both = css::listItems(inside(word));
+            if (both.size() != 2) return false;
+            const std::string least(css::trimmed(both.front()));
+            const std::string most(css::trimmed(both.back()));
             // Content is assumed to be narrower than the maximum.
             const auto from = isByContent(least) ? std::optional(Line{}) : length_(least);
             if (!from) return false;

@@ -56,16 +56,10 @@ std::optional<Line> PageBoxes::translationOf(NodeId node, const Line& size) {
         const std::size_t open = function.find('(');
         if (open == std::string::npos) return std::nullopt;
         const std::string name = function.substr(0, open);
-        std::string inside = function.substr(open + 1, function.rfind(')') - open - 1);
+        const std::string inside = function.substr(open + 1, function.rfind(')') - open - 1);
         if (name == "translatey" || name == "translatez") continue;
         if (!isIn(name, {"translate", "translatex", "translate3d"})) return std::nullopt;
-        // The first length; a comma in brackets belongs to it.
-        int depth = 0;
-        for (std::size_t i = 0; i < inside.size(); ++i) {
-            depth += inside[i] == '(' ? 1 : inside[i] == ')' ? -1 : 0;
-            if (inside[i] == ',' && depth == 0) inside.resize(i);
-        }
-        if (!add(std::string(css::trimmed(inside)))) return std::nullopt;
+        if (!add(std::string(css::trimmed(css::listItems(inside).front())))) return std::nullopt;
     }
     return moved;
 }

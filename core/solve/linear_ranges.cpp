@@ -47,9 +47,10 @@ double linearFor(const LinearRange& range, const RampVariables& ramp, const std:
 
 }  // namespace
 
-std::vector<LinearRange> linearRanges(const layout::PreparedRow& row, std::size_t variant, std::uint32_t role,
-                                      const RampSet& ramps, double least, double most,
+std::vector<LinearRange> linearRanges(const layout::LinearSizes& lines, std::size_t variant,
+                                      std::uint32_t role, const RampSet& ramps, double least, double most,
                                       const std::vector<double>& cuts) {
+    const layout::PreparedRow& row = lines.row();
     std::vector<LinearRange> ranges;
     sweep::Stride stride;
     sweep::walkIntervals(row, least, most, [&](std::size_t index, double from, double to) {
@@ -58,7 +59,7 @@ std::vector<LinearRange> linearRanges(const layout::PreparedRow& row, std::size_
         const layout::RolePlan& style = plan.roles[role];
         const bool followsCard =
             plan.band->settings.text.find(row.roles()[role])->follow == project::Follow::Card;
-        const layout::InlineSizes<Linear> sizes = layout::inlineSizesAt(plan, Linear(from, 1));
+        const layout::InlineSizes<Linear>& sizes = lines.at(index, from);
         LinearRange range;
         range.from = from;
         range.band = band;

@@ -30,10 +30,10 @@ struct LinearRange {
     friend bool operator==(const LinearRange&, const LinearRange&) = default;
 };
 
-/// The linear ranges of role `role` (an index into `row.roles()`) of a variant, from `least` to `most`. They
-/// are also cut at the ends of the role's ramps and at `cuts` (viewport widths, CSS px).
-std::vector<LinearRange> linearRanges(const layout::PreparedRow& row, std::size_t variant, std::uint32_t role,
-                                      const RampSet& ramps, double least, double most,
+/// The linear ranges of role `role` (an index into the roles of the row) of a variant, from `least` to
+/// `most`. They are also cut at the ends of the role's ramps and at `cuts` (viewport widths, CSS px).
+std::vector<LinearRange> linearRanges(const layout::LinearSizes& lines, std::size_t variant,
+                                      std::uint32_t role, const RampSet& ramps, double least, double most,
                                       const std::vector<double>& cuts);
 
 }  // namespace tenter::solve

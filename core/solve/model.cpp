@@ -105,13 +105,14 @@ void Model::prepareGeometries(const PreparedVariants& prepared, const std::vecto
         largestZoom = std::max(largestZoom, wish.kind->zoomFactor(wish));
     for (const PreparedVariant& each : prepared.rows()) {
         VariantGeometry geometry{each.variant, each.row.get(), {}};
+        const layout::LinearSizes lines(*each.row);
         geometry.roles.resize(each.row->roles().size());
         for (std::uint32_t role = 0; role < geometry.roles.size(); ++role) {
             const std::string& name = each.row->roles()[role];
             const bool solved = std::ranges::any_of(
                 ramps_.all(), [&](const RampVariables& ramp) { return ramp.role == name; });
             if (solved)
-                geometry.roles[role] = solve::linearRanges(*each.row, each.variant, role, ramps_,
+                geometry.roles[role] = solve::linearRanges(lines, each.variant, role, ramps_,
                                                            leastWidth_ / largestZoom, mostWidth_, cuts);
         }
         geometries_.push_back(std::move(geometry));

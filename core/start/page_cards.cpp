@@ -124,15 +124,7 @@ private:
 
     /// The shadows of a list that are seen: without those that are transparent or have only zero lengths.
     [[nodiscard]] std::vector<std::string> visibleShadows(const std::string& list) const {
-        std::vector<std::string> all{""};
-        int depth = 0;
-        for (const char c : list) {
-            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (c == ',' && depth == 0)
-                all.emplace_back();
-            else
-                all.back() += c;
-        }
+        std::vector<std::string> all = css::listItems(list);
         std::erase_if(all, [&](const std::string& shadow) {
             bool isThere = false;
             for (const std::string& word : css::valueParts(shadow)) {

@@ -229,20 +229,6 @@ Colour rounded(const Srgb& colour) {
             byteOf(colour.alpha)};
 }
 
-/// The arguments between the brackets, divided at the commas that are not in other brackets.
-std::vector<std::string> argumentsOf(const std::string& text) {
-    std::vector<std::string> arguments{""};
-    int depth = 0;
-    for (const char c : text) {
-        depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-        if (c == ',' && depth == 0)
-            arguments.emplace_back();
-        else
-            arguments.back() += c;
-    }
-    return arguments;
-}
-
 /// A colour of a mix and its percentage.
 struct Mixed {
     Colour colour;
@@ -267,7 +253,7 @@ std::optional<Mixed> mixedIn(const std::string& argument) {
 
 /// CSS Color 5 § 2.
 std::optional<Colour> colourMixIn(const std::string& text) {
-    const std::vector<std::string> arguments = argumentsOf(text);
+    const std::vector<std::string> arguments = css::listItems(text);
     if (arguments.size() != 3) return std::nullopt;
     const std::vector<std::string> method = css::valueParts(arguments[0]);
     const auto one = mixedIn(arguments[1]);

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <set>
 
+#include "markup/page_lines.h"
 #include "start/page_colours.h"
 #include "start/page_piece.h"
 #include "wording/say.h"
@@ -12,6 +13,7 @@ namespace tenter::start {
 namespace {
 
 using css::Line;
+using markup::isIn;
 using markup::NodeId;
 using markup::PageBox;
 using units::Length;
@@ -19,10 +21,6 @@ using units::Length;
 constexpr int mostColumns = 12;
 /// CSS px by which boxes can be apart and still be in one line.
 constexpr double rounding = 0.1;
-
-bool isIn(std::string_view word, std::initializer_list<std::string_view> words) {
-    return std::ranges::find(words, word) != words.end();
-}
 
 class RowReader {
 public:

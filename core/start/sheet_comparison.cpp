@@ -44,12 +44,19 @@ struct VariantPair {
     std::optional<SheetVariant> printed;
 };
 
+/// The upper ends of the bands of a variant, CSS px; that of the last is `aboveAll`.
+std::vector<double> endsOf(const Variant& variant) {
+    std::vector<double> ends;
+    ends.reserve(variant.bands.size());
+    for (const project::Band& band : variant.bands)
+        ends.push_back(band.upTo.value_or(aboveAll));
+    return ends;
+}
+
 SheetVariant variantOf(const Project& project, const Variant& variant) {
-    SheetVariant out;
-    for (std::size_t band = 0; band < variant.bands.size(); ++band) {
-        out.ends.push_back(variant.bands[band].upTo.value_or(aboveAll));
+    SheetVariant out{endsOf(variant), {}};
+    for (std::size_t band = 0; band < variant.bands.size(); ++band)
         out.bands.push_back(project::resolve(project, variant, band));
-    }
     return out;
 }
 
@@ -284,9 +291,7 @@ private:
 
 /// The variant with the breakpoints of a stylesheet; each band keeps the settings of that which it replaces.
 void setEnds(Variant& variant, const std::vector<double>& ends) {
-    std::vector<double> own;
-    for (const project::Band& band : variant.bands)
-        own.push_back(band.upTo.value_or(aboveAll));
+    const std::vector<double> own = endsOf(variant);
     std::vector<project::Band> bands;
     for (std::size_t i = 0; i < ends.size(); ++i) {
         project::Band band = variant.bands[bandLike(ends, i, own)];
@@ -299,9 +304,7 @@ void setEnds(Variant& variant, const std::vector<double>& ends) {
 /// The bands of the project that a band of the stylesheet covers; at least one.
 std::vector<std::size_t> coveredBands(const Variant& variant, const std::vector<double>& ends,
                                       std::size_t band) {
-    std::vector<double> own;
-    for (const project::Band& one : variant.bands)
-        own.push_back(one.upTo.value_or(aboveAll));
+    const std::vector<double> own = endsOf(variant);
     if (own.size() == ends.size()) return {band};
     const double from = band == 0 ? 0 : ends[band - 1];
     std::vector<std::size_t> covered;

@@ -9,11 +9,11 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QShortcut>
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <array>
 
+#include "controls/commit_keys.h"
 #include "controls/inks.h"
 #include "document/wording.h"
 #include "start/example_text.h"
@@ -211,9 +211,7 @@ QLayout* NewRowDialog::buildFoot() {
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(create_, &QPushButton::clicked, this, &NewRowDialog::create);
     // Ctrl+Enter, because Enter alone makes a new line in the text.
-    for (const int key : {Qt::Key_Return, Qt::Key_Enter})
-        connect(new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(key)), this),
-                &QShortcut::activated, this, &NewRowDialog::create);
+    controls::onCtrlEnter(this, &NewRowDialog::create);
     return foot;
 }
 

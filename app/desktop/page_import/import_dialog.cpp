@@ -2,11 +2,11 @@
 
 #include <QDragEnterEvent>
 #include <QMimeData>
-#include <QShortcut>
 #include <QSplitter>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
+#include "controls/commit_keys.h"
 #include "controls/inks.h"
 #include "document/refusal.h"
 #include "page_import/wording.h"
@@ -214,9 +214,7 @@ QLayout* ImportDialog::buildFoot() {
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(import_, &QPushButton::clicked, this, &ImportDialog::importRow);
     // Ctrl+Enter, because Enter alone confirms the text in a field.
-    for (const int key : {Qt::Key_Return, Qt::Key_Enter})
-        connect(new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(key)), this),
-                &QShortcut::activated, this, &ImportDialog::importRow);
+    controls::onCtrlEnter(this, &ImportDialog::importRow);
     return foot;
 }
 

@@ -10,12 +10,12 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QRegularExpression>
-#include <QShortcut>
 #include <QSignalBlocker>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "controls/commit_keys.h"
 #include "controls/inks.h"
 #include "css/rules.h"
 #include "document/refusal.h"
@@ -184,9 +184,7 @@ QLayout* SheetDialog::buildFoot() {
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(apply_, &QPushButton::clicked, this, &SheetDialog::apply);
     // Ctrl+Enter, because Enter alone is a line feed in the box.
-    for (const int key : {Qt::Key_Return, Qt::Key_Enter})
-        connect(new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(key)), this),
-                &QShortcut::activated, this, &SheetDialog::apply);
+    controls::onCtrlEnter(this, &SheetDialog::apply);
     return foot;
 }
 
