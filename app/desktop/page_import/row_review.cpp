@@ -112,7 +112,9 @@ void RowReview::setResult(const ImportResult& result, const std::vector<std::str
 QString RowReview::themeNow() const {
     if (typedTheme_) return QString::fromStdString(*typedTheme_);
     if (result_ == nullptr || !result_->adopted) return {};
-    return QString::fromStdString(result_->adopted->project.row().given->theme);
+    // A project that was made from a stylesheet alone has no given markup.
+    const std::optional<project::Given>& given = result_->adopted->project.row().given;
+    return given ? QString::fromStdString(given->theme) : QString();
 }
 
 void RowReview::showTheme() {
