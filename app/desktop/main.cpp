@@ -12,6 +12,7 @@
 #include "recovery/safe_application.h"
 #include "recovery/unsaved_work.h"
 #include "row/row_picture.h"
+#include "session/memory_pools.h"
 #include "window/main_window.h"
 #include "window/theme.h"
 
@@ -58,6 +59,7 @@ int openWindow(const Arguments& arguments) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    shareMemoryPools();
     QCoreApplication::setApplicationName("Tenter");
     QCoreApplication::setOrganizationName("Tenter");
     QCoreApplication::setApplicationVersion(QString::fromUtf8(tenter::about::version().data()));

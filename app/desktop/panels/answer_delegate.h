@@ -30,7 +30,7 @@ private:
     [[nodiscard]] int heightOf(const QString& html, const QFont& font, int width) const;
 
     const AnswerModel& model_;
-    mutable QCache<QString, QTextDocument> documents_{64};
+    mutable QCache<QString, QTextDocument> documents_{24};
     mutable QFont font_;  // of `documents_`
 };
 
