@@ -14,6 +14,7 @@
 #include "axis/data_dialog.h"
 #include "compare/compare_dialog.h"
 #include "controls/number_field.h"
+#include "document/setting_title.h"
 #include "document/wording.h"
 #include "export/page_folder_dialog.h"
 #include "export/picture_dialog.h"
@@ -29,6 +30,7 @@
 #include "new_row/look_tile.h"
 #include "new_row/new_row_dialog.h"
 #include "page_import/import_dialog.h"
+#include "panels/binding.h"
 #include "panels/pictures_panel.h"
 #include "sheet_compare/sheet_dialog.h"
 #include "showing.h"
@@ -271,6 +273,32 @@ private Q_SLOTS:
         QVERIFY(QString::fromStdString(project::write(window->session.document.project())).contains("1.35"));
         QCOMPARE(window->session.document.undoStack().undoText(),
                  QString::fromUtf8("„Überschrift: Zeilenhöhe“ ändern"));
+    }
+
+    void everySettingHasTheNameOfItsField() {
+        for (const QString code : {"en", "de"}) {
+            language::use(code);
+            const auto window = shownWindow(sample);
+            const auto bindings = window->findChildren<panels::Binding*>();
+            QVERIFY(bindings.size() > 40);
+            for (const panels::Binding* binding : bindings)
+                QCOMPARE(settingTitle(binding->path()), binding->name());
+        }
+    }
+
+    void differencesFromAStylesheetAreNamedInGerman() {
+        language::use("de");
+        const auto window = shownWindow(sample);
+        sheet_compare::SheetDialog sheet(window->session.document, nullptr);
+        sheet.setSheet(
+            ".walks-trio { display: grid; gap: 3px } .walks-trio .walks__card { padding: 3px; border: 3px "
+            "solid red } .walks-trio .walks__heading { font-size: 40px }");
+        QStringList names;
+        for (int i = 0; i < sheet.table().topLevelItemCount(); ++i)
+            names << sheet.table().topLevelItem(i)->text(0).section(" (", 0, 0);
+        for (const QString name : {"Reihe › Spaltenabstand", "Abstände › Karte: Innenabstand oben",
+                                   "Farbe › Karte: Rahmen: Breite", "Text › Überschrift: Schriftgröße"})
+            QVERIFY2(names.contains(name), qPrintable(name + " in\n" + names.join('\n')));
     }
 
     void longTextsAreShownWhole() {

@@ -2,8 +2,8 @@
 
 #include <QRegularExpression>
 #include <QStringList>
-#include <algorithm>
 
+#include "document/setting_title.h"
 #include "document/wording.h"
 #include "project/rules.h"
 
@@ -11,65 +11,12 @@ namespace tenter::desktop {
 
 namespace {
 
-/// The label of a setting whose key in the file has other words.
+/// The label of what is no setting of the row.
 struct Label {
-    const char* where;  ///< end of its path or pointer; `*` matches any one step
+    const char* where;  ///< end of its pointer; `*` matches any one step
     const char* label;
 };
-constexpr Label labels[] = {{"row/level", QT_TRANSLATE_NOOP("QObject", "Align parts")},
-                            {"row/lastLine", QT_TRANSLATE_NOOP("QObject", "Last line of cards")},
-                            {"row/maxWidth", QT_TRANSLATE_NOOP("QObject", "Maximum width")},
-                            {"card/direction", QT_TRANSLATE_NOOP("QObject", "Picture")},
-                            {"card/pictureShare", QT_TRANSLATE_NOOP("QObject", "Picture width")},
-                            {"card/bleed", QT_TRANSLATE_NOOP("QObject", "Full-bleed picture")},
-                            {"card/linked", QT_TRANSLATE_NOOP("QObject", "Whole card is a link")},
-                            {"picture/ratio", QT_TRANSLATE_NOOP("QObject", "Aspect ratio")},
-                            {"shadow/x", QT_TRANSLATE_NOOP("QObject", "Shadow offset x")},
-                            {"shadow/y", QT_TRANSLATE_NOOP("QObject", "Shadow offset y")},
-                            {"*/radius", QT_TRANSLATE_NOOP("QObject", "Corner radius")},
-                            {"row/columns", QT_TRANSLATE_NOOP("QObject", "Columns")},
-                            {"row/width", QT_TRANSLATE_NOOP("QObject", "Width")},
-                            {"row/columnGap", QT_TRANSLATE_NOOP("QObject", "Column gap")},
-                            {"row/rowGap", QT_TRANSLATE_NOOP("QObject", "Row gap")},
-                            {"row/background", QT_TRANSLATE_NOOP("QObject", "Background")},
-                            {"card/background", QT_TRANSLATE_NOOP("QObject", "Background")},
-                            {"padding/top", QT_TRANSLATE_NOOP("QObject", "Padding top")},
-                            {"padding/right", QT_TRANSLATE_NOOP("QObject", "Padding right")},
-                            {"padding/bottom", QT_TRANSLATE_NOOP("QObject", "Padding bottom")},
-                            {"padding/left", QT_TRANSLATE_NOOP("QObject", "Padding left")},
-                            {"margin/top", QT_TRANSLATE_NOOP("QObject", "Margin top")},
-                            {"margin/right", QT_TRANSLATE_NOOP("QObject", "Margin right")},
-                            {"margin/bottom", QT_TRANSLATE_NOOP("QObject", "Margin bottom")},
-                            {"margin/left", QT_TRANSLATE_NOOP("QObject", "Margin left")},
-                            {"border/colour", QT_TRANSLATE_NOOP("QObject", "Border colour")},
-                            {"border/width", QT_TRANSLATE_NOOP("QObject", "Border width")},
-                            {"shadow/colour", QT_TRANSLATE_NOOP("QObject", "Shadow colour")},
-                            {"shadow/blur", QT_TRANSLATE_NOOP("QObject", "Shadow blur")},
-                            {"shadow/spread", QT_TRANSLATE_NOOP("QObject", "Shadow spread")},
-                            {"hover/colour", QT_TRANSLATE_NOOP("QObject", "Hover colour")},
-                            {"hover/background", QT_TRANSLATE_NOOP("QObject", "Hover background")},
-                            {"hover/borderColour", QT_TRANSLATE_NOOP("QObject", "Hover border colour")},
-                            {"focus/colour", QT_TRANSLATE_NOOP("QObject", "Focus colour")},
-                            {"focus/width", QT_TRANSLATE_NOOP("QObject", "Focus width")},
-                            {"focus/offset", QT_TRANSLATE_NOOP("QObject", "Focus offset")},
-                            {"text/*/family", QT_TRANSLATE_NOOP("QObject", "Family")},
-                            {"text/*/weight", QT_TRANSLATE_NOOP("QObject", "Weight")},
-                            {"text/*/slant", QT_TRANSLATE_NOOP("QObject", "Slant")},
-                            {"text/*/lineHeight", QT_TRANSLATE_NOOP("QObject", "Line height")},
-                            {"text/*/letterSpacing", QT_TRANSLATE_NOOP("QObject", "Letter spacing")},
-                            {"text/*/wordSpacing", QT_TRANSLATE_NOOP("QObject", "Word spacing")},
-                            {"text/*/hyphens", QT_TRANSLATE_NOOP("QObject", "Hyphens")},
-                            {"text/*/colour", QT_TRANSLATE_NOOP("QObject", "Colour")},
-                            {"text/*/background", QT_TRANSLATE_NOOP("QObject", "Background")},
-                            {"text/*/size", QT_TRANSLATE_NOOP("QObject", "Font size")},
-                            {"text/*/follow", QT_TRANSLATE_NOOP("QObject", "Grows with")},
-                            {"text/*/case", QT_TRANSLATE_NOOP("QObject", "Letter case")},
-                            {"text/*/align", QT_TRANSLATE_NOOP("QObject", "Text align")},
-                            {"text/*/wrap", QT_TRANSLATE_NOOP("QObject", "Text wrap")},
-                            {"text/*/overflowWrap", QT_TRANSLATE_NOOP("QObject", "Long words")},
-                            {"text/*/keepLines", QT_TRANSLATE_NOOP("QObject", "Minimum lines")},
-                            {"text/*/place", QT_TRANSLATE_NOOP("QObject", "Alignment")},
-                            {"range/from", QT_TRANSLATE_NOOP("QObject", "Smallest viewport width")},
+constexpr Label labels[] = {{"range/from", QT_TRANSLATE_NOOP("QObject", "Smallest viewport width")},
                             {"range/to", QT_TRANSLATE_NOOP("QObject", "Largest viewport width")},
                             {"bands/*/upTo", QT_TRANSLATE_NOOP("QObject", "Breakpoint")},
                             {"variants/*/class", QT_TRANSLATE_NOOP("QObject", "Class")}};
@@ -90,20 +37,11 @@ constexpr Wording wordings[] = {
      QT_TRANSLATE_NOOP("QObject",
                        "“Smallest viewport width” must be smaller than “Largest viewport width”.")}};
 
-/// `maxWidth` as `max width`.
-QString wordsOf(const QString& key) {
-    QString words;
-    for (const QChar letter : key) {
-        if (letter.isUpper()) words += ' ';
-        words += letter.toLower();
-    }
-    return words;
-}
-
-QString labelOf(const QString& path) {
+/// The label of what `pointer` leads to, or the words of its key.
+QString labelOf(const QString& pointer) {
     for (const Label& one : labels)
-        if (project::endsWith(path.toStdString(), one.where)) return QObject::tr(one.label);
-    return {};
+        if (project::endsWith(pointer.toStdString(), one.where)) return QObject::tr(one.label);
+    return wordsOfKey(pointer.section('/', -1));
 }
 
 QString quoted(const QString& words) {
@@ -115,10 +53,7 @@ QString pointerTitle(const project::Project& project, const QString& pointer) {
     static const QRegularExpression layers(
         R"(^/(?:style|variants/(\d+)(?:/bands/(\d+))?/set)/((?:row|card|picture|text)/.+)$)");
     const QRegularExpressionMatch match = layers.match(pointer);
-    if (!match.hasMatch()) {
-        const QString label = labelOf(pointer);
-        return quoted(label.isEmpty() ? wordsOf(pointer.section('/', -1)) : label);
-    }
+    if (!match.hasMatch()) return quoted(labelOf(pointer));
     const QString title = quoted(settingTitle(match.captured(3).toStdString()));
     const std::size_t at = match.captured(1).toULongLong();
     if (match.captured(1).isEmpty() || at >= project.row().variants.size()) return title;
@@ -141,7 +76,7 @@ QString aboutCount(const project::Problem& problem) {
     if (list == "bands") return QObject::tr("A variant can have at most %n band(s).", nullptr, most);
     if (list == "cards") return QObject::tr("A project can have at most %n card(s).", nullptr, most);
     if (list == "variants") return QObject::tr("A project can have at most %n variant(s).", nullptr, most);
-    return QObject::tr("A project can have at most %1 %2.").arg(match.captured(2), wordsOf(list));
+    return QObject::tr("A project can have at most %1 %2.").arg(match.captured(2), wordsOfKey(list));
 }
 
 /// The sentences about a picture whose size is not known; empty for another problem.
@@ -156,16 +91,6 @@ QString aboutPicture(const project::Problem& problem) {
 }
 
 }  // namespace
-
-QString settingTitle(const std::string& path) {
-    QStringList steps = QString::fromStdString(path).split('/');
-    if (steps.front() == "text" && steps.size() > 1) steps.removeFirst();
-    const QString subject = roleTitle(steps.takeFirst().toStdString());
-    QString label = labelOf(QString::fromStdString(path));
-    if (label.isEmpty()) label = wordsOf(steps.join(' '));
-    if (label.isEmpty()) return subject;
-    return QObject::tr("%1 %2", "role and setting: Heading font size").arg(subject, inSentence(label));
-}
 
 QString refusal(const project::Project& project, const project::Problem& problem) {
     for (const QString& words : {aboutCount(problem), aboutPicture(problem)})

@@ -13,7 +13,7 @@
 #include <QVBoxLayout>
 #include <array>
 
-#include "controls/commit_keys.h"
+#include "controls/dialog_foot.h"
 #include "controls/inks.h"
 #include "document/wording.h"
 #include "start/example_text.h"
@@ -194,25 +194,12 @@ QWidget* NewRowDialog::buildPreview() {
 }
 
 QLayout* NewRowDialog::buildFoot() {
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(8);
-    auto* about = new QLabel(
-        QObject::tr("Tenter sets breakpoints, font sizes and spacing. You can change everything afterwards."),
-        this);
-    about->setForegroundRole(QPalette::PlaceholderText);
-    auto* cancel = new QPushButton(QObject::tr("Cancel"), this);
-    create_ = new QPushButton(QObject::tr("Create &row"), this);
-    create_->setToolTip(QObject::tr("Create the row (Ctrl+Enter)"));
-    for (QPushButton* button : {cancel, create_})
-        button->setAutoDefault(false);
-    foot->addWidget(about, 1);
-    foot->addWidget(cancel);
-    foot->addWidget(create_);
-    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
-    connect(create_, &QPushButton::clicked, this, &NewRowDialog::create);
-    // Ctrl+Enter, because Enter alone makes a new line in the text.
-    controls::onCtrlEnter(this, &NewRowDialog::create);
-    return foot;
+    const controls::DialogFoot foot = controls::dialogFoot(
+        this, QObject::tr("Create &row"), QObject::tr("Create the row (Ctrl+Enter)"), [this] { create(); });
+    foot.hint->setText(QObject::tr(
+        "Tenter sets breakpoints, font sizes and spacing. You can change everything afterwards."));
+    create_ = foot.action;
+    return foot.layout;
 }
 
 // The preview fills its frame, whose height changes with the notes below it.

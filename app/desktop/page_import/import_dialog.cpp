@@ -6,7 +6,7 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
-#include "controls/commit_keys.h"
+#include "controls/dialog_foot.h"
 #include "controls/inks.h"
 #include "document/refusal.h"
 #include "page_import/wording.h"
@@ -186,15 +186,11 @@ QWidget* ImportDialog::buildEmpty() {
 }
 
 QLayout* ImportDialog::buildFoot() {
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(8);
-    consequence_ = paragraph({}, this);
-    consequence_->setForegroundRole(QPalette::PlaceholderText);
-    auto* cancel = new QPushButton(QObject::tr("Cancel"), this);
-    import_ = new QPushButton(QObject::tr("&Import row"), this);
-    import_->setToolTip(QObject::tr("Import this row (Ctrl+Enter)"));
-    for (QPushButton* button : {cancel, import_})
-        button->setAutoDefault(false);
+    const controls::DialogFoot foot =
+        controls::dialogFoot(this, QObject::tr("&Import row"), QObject::tr("Import this row (Ctrl+Enter)"),
+                             [this] { importRow(); });
+    consequence_ = foot.hint;
+    import_ = foot.action;
     destination_ = new QWidget(this);
     auto* choice = new QHBoxLayout(destination_);
     choice->setContentsMargins(0, 0, 0, 0);
@@ -205,17 +201,10 @@ QLayout* ImportDialog::buildFoot() {
     choice->addWidget(new QLabel(QObject::tr("Import into:"), destination_));
     choice->addWidget(intoThis_);
     choice->addWidget(intoNew_);
-    foot->addWidget(destination_);
+    foot.layout->insertWidget(0, destination_);
     connect(intoNew_, &QRadioButton::toggled, this,
             [this](bool on) { reader_->setIntoNew(on || !document_.hasProject()); });
-    foot->addWidget(consequence_, 1);
-    foot->addWidget(cancel);
-    foot->addWidget(import_);
-    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
-    connect(import_, &QPushButton::clicked, this, &ImportDialog::importRow);
-    // Ctrl+Enter, because Enter alone confirms the text in a field.
-    controls::onCtrlEnter(this, &ImportDialog::importRow);
-    return foot;
+    return foot.layout;
 }
 
 void ImportDialog::showEvent(QShowEvent* event) {
@@ -255,7 +244,7 @@ void ImportDialog::updateState() {
     else if (busy)
         notice_->showReading();
     else
-        notice_->showProblems(result.problems, result.refused);
+        notice_->showProblems(result.problems, result.refused, result.isSheet);
     stack_->setCurrentWidget(notice_);
 }
 

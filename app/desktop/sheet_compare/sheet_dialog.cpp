@@ -15,10 +15,11 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "controls/commit_keys.h"
+#include "controls/dialog_foot.h"
 #include "controls/inks.h"
 #include "css/rules.h"
 #include "document/refusal.h"
+#include "document/setting_title.h"
 #include "document/wording.h"
 #include "project/utf8.h"
 
@@ -27,6 +28,8 @@ namespace tenter::desktop::sheet_compare {
 namespace {
 
 enum Column { Setting, InProject, InStylesheet, columns };
+constexpr int leastValue = 160;  // px, widths of the columns of values
+constexpr int mostValue = 280;
 constexpr int typingPause = 200;  // ms without typing before the stylesheet is read
 
 QLabel* paragraph(const QString& text, QWidget* parent) {
@@ -40,21 +43,9 @@ QString translated(const QString& text) {
     return QCoreApplication::translate("QObject", text.toUtf8().constData());
 }
 
-/// `Text › Font size of Heading` in the language of the window.
-QString settingTitle(const start::SheetDifference& difference) {
-    const QStringList parts = QString::fromStdString(difference.name).split(QStringLiteral(" › "));
-    if (parts.size() != 2) return QString::fromStdString(difference.name);
-    // The last words are the role: `of Heading`.
-    QStringList label = parts[1].split(QLatin1Char(' '));
-    QString role;
-    if (label.size() > 2 && label[label.size() - 2] == QStringLiteral("of")) {
-        role = roleTitle(label.takeLast().toLower().toStdString());
-        label.removeLast();
-    }
-    const QString title =
-        translated(parts[0]) + QStringLiteral(" › ") + translated(label.join(QLatin1Char(' ')));
-    //: A setting of a role: Font size of Heading
-    return role.isEmpty() ? title : QObject::tr("%1 of %2").arg(title, role);
+/// `Text › Heading font size` in the language of the window.
+QString nameOf(const start::SheetDifference& difference) {
+    return difference.path.empty() ? QObject::tr("Breakpoints") : settingPlaceTitle(difference.path);
 }
 
 /// A value in the words of the window.
@@ -158,10 +149,8 @@ QLayout* SheetDialog::buildTable() {
     table_->setAlternatingRowColors(true);
     table_->header()->setStretchLastSection(false);
     table_->header()->setSectionResizeMode(Setting, QHeaderView::Stretch);
-    for (const Column column : {InProject, InStylesheet}) {
+    for (const Column column : {InProject, InStylesheet})
         table_->header()->setSectionResizeMode(column, QHeaderView::Interactive);
-        table_->header()->resizeSection(column, 200);
-    }
     area->addWidget(table_, 1);
     connect(all_, &QPushButton::clicked, this, [this] { setAll(true); });
     connect(none_, &QPushButton::clicked, this, [this] { setAll(false); });
@@ -169,23 +158,12 @@ QLayout* SheetDialog::buildTable() {
 }
 
 QLayout* SheetDialog::buildFoot() {
-    auto* foot = new QHBoxLayout;
-    foot->setSpacing(8);
-    consequence_ = paragraph({}, this);
-    consequence_->setForegroundRole(QPalette::PlaceholderText);
-    auto* cancel = new QPushButton(QObject::tr("Cancel"), this);
-    apply_ = new QPushButton(QObject::tr("A&pply"), this);
-    apply_->setToolTip(QObject::tr("Apply the selected settings (Ctrl+Enter)"));
-    for (QPushButton* button : {cancel, apply_})
-        button->setAutoDefault(false);
-    foot->addWidget(consequence_, 1);
-    foot->addWidget(cancel);
-    foot->addWidget(apply_);
-    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
-    connect(apply_, &QPushButton::clicked, this, &SheetDialog::apply);
-    // Ctrl+Enter, because Enter alone is a line feed in the box.
-    controls::onCtrlEnter(this, &SheetDialog::apply);
-    return foot;
+    const controls::DialogFoot foot =
+        controls::dialogFoot(this, QObject::tr("A&pply"),
+                             QObject::tr("Apply the selected settings (Ctrl+Enter)"), [this] { apply(); });
+    consequence_ = foot.hint;
+    apply_ = foot.action;
+    return foot.layout;
 }
 
 void SheetDialog::setSheet(const QString& css, const QString& file) {
@@ -254,7 +232,7 @@ void SheetDialog::fillTable() {
     table_->clear();
     if (comparison_)
         for (const start::SheetDifference& difference : comparison_->differences) {
-            QString name = settingTitle(difference);
+            QString name = nameOf(difference);
             if (!difference.where.empty()) name += " (" + QString::fromStdString(difference.where) + ")";
             auto* item = new QTreeWidgetItem(table_, {name, valueTitle(difference.before, difference.now),
                                                       valueTitle(difference.after, difference.value)});
@@ -263,6 +241,12 @@ void SheetDialog::fillTable() {
             for (int column = 0; column < columns; ++column)
                 item->setToolTip(column, item->text(column));
         }
+    // A ramp is shown whole where there is room for it.
+    for (const Column column : {InProject, InStylesheet}) {
+        table_->resizeColumnToContents(column);
+        table_->header()->resizeSection(column,
+                                        std::clamp(table_->columnWidth(column), leastValue, mostValue));
+    }
     updateState();
 }
 

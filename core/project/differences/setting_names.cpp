@@ -13,9 +13,10 @@ namespace tenter::project {
 namespace {
 
 struct Name {
-    std::string_view path;   ///< after the subject: row, card, picture, or a role of text
-    std::string_view panel;  ///< of the window
-    std::string_view label;  ///< in it
+    std::string_view path;          ///< after the subject: row, card, picture, or a role of text
+    std::string_view panel;         ///< of the window
+    std::string_view label;         ///< in it
+    std::string_view section = {};  ///< of the panel, if the label is the same in another section
 };
 
 // The labels of the panels (app/desktop/panels).
@@ -29,14 +30,14 @@ constexpr std::array cardNames{Name{"direction", "Row", "Picture"},
                                Name{"bleed", "Row", "Full-bleed picture"},
                                Name{"linked", "Row", "Whole card is a link"},
                                Name{"background", "Colour", "Background"},
-                               Name{"border/colour", "Colour", "Border colour"},
-                               Name{"border/width", "Colour", "Border width"},
+                               Name{"border/colour", "Colour", "Colour", "Border"},
+                               Name{"border/width", "Colour", "Width", "Border"},
                                Name{"radius", "Colour", "Corner radius"},
-                               Name{"shadow/colour", "Colour", "Shadow colour"},
-                               Name{"shadow/x", "Colour", "Shadow offset x"},
-                               Name{"shadow/y", "Colour", "Shadow offset y"},
-                               Name{"shadow/blur", "Colour", "Shadow blur"},
-                               Name{"shadow/spread", "Colour", "Shadow spread"}};
+                               Name{"shadow/colour", "Colour", "Colour", "Shadow"},
+                               Name{"shadow/x", "Colour", "Offset x", "Shadow"},
+                               Name{"shadow/y", "Colour", "Offset y", "Shadow"},
+                               Name{"shadow/blur", "Colour", "Blur", "Shadow"},
+                               Name{"shadow/spread", "Colour", "Spread", "Shadow"}};
 constexpr std::array pictureNames{Name{"ratio", "Pictures", "Aspect ratio"},
                                   Name{"radius", "Pictures", "Corner radius"}};
 constexpr std::array textNames{Name{"family", "Text", "Family"},
@@ -56,15 +57,21 @@ constexpr std::array textNames{Name{"family", "Text", "Family"},
                                Name{"place", "Spacing", "Alignment"},
                                Name{"colour", "Colour", "Text"},
                                Name{"background", "Colour", "Background"},
-                               Name{"border/colour", "Colour", "Border colour"},
-                               Name{"border/width", "Colour", "Border width"},
+                               Name{"border/colour", "Colour", "Colour", "Border"},
+                               Name{"border/width", "Colour", "Width", "Border"},
                                Name{"radius", "Colour", "Corner radius"},
-                               Name{"hover/colour", "Colour", "Hover text"},
-                               Name{"hover/background", "Colour", "Hover background"},
-                               Name{"hover/borderColour", "Colour", "Hover border"},
-                               Name{"focus/colour", "Colour", "Focus ring colour"},
-                               Name{"focus/width", "Colour", "Focus ring width"},
-                               Name{"focus/offset", "Colour", "Focus ring offset"}};
+                               Name{"hover/colour", "Colour", "Text", "Hover"},
+                               Name{"hover/background", "Colour", "Background", "Hover"},
+                               Name{"hover/borderColour", "Colour", "Border", "Hover"},
+                               Name{"focus/colour", "Colour", "Colour", "Focus ring"},
+                               Name{"focus/width", "Colour", "Width", "Focus ring"},
+                               Name{"focus/offset", "Colour", "Offset", "Focus ring"}};
+
+constexpr std::array boxNames{
+    Name{"padding/top", "Spacing", "Padding top"},       Name{"padding/right", "Spacing", "Padding right"},
+    Name{"padding/bottom", "Spacing", "Padding bottom"}, Name{"padding/left", "Spacing", "Padding left"},
+    Name{"margin/top", "Spacing", "Margin top"},         Name{"margin/right", "Spacing", "Margin right"},
+    Name{"margin/bottom", "Spacing", "Margin bottom"},   Name{"margin/left", "Spacing", "Margin left"}};
 
 struct Choice {
     std::string_view setting;  ///< the last step of its path
@@ -111,6 +118,7 @@ const Name* find(const std::array<Name, N>& names, std::string_view path) {
 }
 
 const Name* nameOf(std::string_view subject, std::string_view path) {
+    if (const Name* name = find(boxNames, path)) return name;
     if (subject == "row") return find(rowNames, path);
     if (subject == "card") return find(cardNames, path);
     if (subject == "picture") return find(pictureNames, path);
@@ -119,6 +127,13 @@ const Name* nameOf(std::string_view subject, std::string_view path) {
 
 std::string pointWords(const Json& point) {
     return units::px(point[1].get<double>()) + " at " + units::px(point[0].get<double>());
+}
+
+/// With its first letter in lower case.
+std::string lowered(std::string_view label) {
+    std::string out(label);
+    if (out[0] >= 'A' && out[0] <= 'Z') out[0] = static_cast<char>(out[0] - 'A' + 'a');
+    return out;
 }
 
 /// A ramp as a file has it: a number, or two pairs of width and size.
@@ -144,29 +159,34 @@ std::string roleTitle(const std::string& role) {
     return out;
 }
 
+std::optional<SettingLabel> settingLabel(std::string_view path) {
+    const bool text = path.starts_with("text/");
+    if (text) path.remove_prefix(5);
+    const std::size_t slash = path.find('/');
+    if (slash == std::string_view::npos) return std::nullopt;
+    const std::string_view subject = path.substr(0, slash);
+    const Name* name = nameOf(text ? std::string_view() : subject, path.substr(slash + 1));
+    if (name == nullptr) return std::nullopt;
+    // The panel of the row has the padding of the row.
+    const std::string_view panel = subject == "row" && name->panel == "Spacing" ? "Row" : name->panel;
+    return SettingLabel{subject, panel, name->section, name->label};
+}
+
+bool SettingLabel::isSubjectObvious() const {
+    return panel == "Pictures" || (panel == "Row" && subject == "row");
+}
+
 std::string settingName(const std::string& path) {
-    std::string_view rest = path;
-    const bool text = rest.starts_with("text/");
-    if (text) rest.remove_prefix(5);
-    const std::size_t slash = rest.find('/');
-    if (slash == std::string_view::npos) return path;
-    const std::string_view subject = rest.substr(0, slash);
-    rest.remove_prefix(slash + 1);
-    std::string panel;
-    std::string label;
-    const bool padding = rest.starts_with("padding/");
-    if (padding || rest.starts_with("margin/")) {
-        panel = subject == "row" ? "Row" : "Spacing";
-        label = (padding ? "Padding " : "Margin ") + std::string(lastStep(rest));
-    } else if (const Name* name = nameOf(text ? std::string_view("") : subject, rest)) {
-        panel = name->panel;
-        label = name->label;
-    } else {
-        return path;
-    }
-    // The panels of rows and pictures name their subject themselves.
-    const bool obvious = roleTitle(std::string(subject)) == panel || panel == "Pictures";
-    return panel + " › " + label + (obvious ? "" : " of " + roleTitle(std::string(subject)));
+    const std::optional<SettingLabel> setting = settingLabel(path);
+    if (!setting) return path;
+    std::string out(setting->panel);
+    out.append(" › ").append(setting->section);
+    if (setting->section.empty())
+        out += setting->label;
+    else
+        out.append(" ").append(lowered(setting->label));
+    if (!setting->isSubjectObvious()) out.append(" of ").append(roleTitle(std::string(setting->subject)));
+    return out;
 }
 
 std::string quoted(const std::string& text) {
