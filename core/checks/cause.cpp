@@ -1,6 +1,8 @@
 #include "checks/cause.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 namespace tenter::checks {
 
@@ -55,6 +57,22 @@ void join(std::vector<sweep::Interval>& spans) {
             joined.push_back(span);
     }
     spans = std::move(joined);
+}
+
+double shownWidth(const sweep::Interval& span, double at, double least) {
+    // A breakpoint belongs to the band below it.
+    const auto holds = [&](double width) {
+        if (width == span.from) return span.from == least || span.from == span.to;
+        return width > span.from && width <= span.to;
+    };
+    double near = holds(at) ? at : (span.from + span.to) / 2;
+    double far = std::numeric_limits<double>::infinity();
+    for (const double whole : {std::floor(at), std::floor(at) + 1}) {
+        if (!holds(whole) || std::abs(whole - at) >= far) continue;
+        far = std::abs(whole - at);
+        near = whole;
+    }
+    return near;
 }
 
 double lengthOf(const std::vector<sweep::Interval>& spans) {

@@ -52,6 +52,10 @@ void report(Findings& out, const Cause& cause, const Description& description);
 /// Sorts the spans and joins those that overlap or touch.
 void join(std::vector<sweep::Interval>& spans);
 
+/// The width in `span` that shows what is worst at `at`: the nearest whole number, if the span has one.
+/// `least` is the first width of the project, which has no band below it. CSS px.
+double shownWidth(const sweep::Interval& span, double at, double least);
+
 /// Sum of the spans' lengths, CSS px.
 double lengthOf(const std::vector<sweep::Interval>& spans);
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
-#include <limits>
 #include <span>
 
 #include "checks/registry.h"
@@ -42,22 +41,10 @@ Subjects subjectsOf(const project::Project& project, project::VariantRef variant
 
 /// The width nearest to `finding.at` within the finding's widths, a whole number if the run has one.
 double widthNear(const Finding& finding, double least) {
-    const auto holds = [&](const sweep::Interval& span, double width) {
-        if (width == span.from) return span.from == least || span.from == span.to;
-        return width > span.from && width <= span.to;
-    };
     const auto run = std::ranges::min_element(finding.widths, {}, [&](const sweep::Interval& span) {
         return std::abs(std::clamp(finding.at, span.from, span.to) - finding.at);
     });
-    const double at = std::clamp(finding.at, run->from, run->to);
-    double near = holds(*run, at) ? at : (run->from + run->to) / 2;
-    double far = std::numeric_limits<double>::infinity();
-    for (const double whole : {std::floor(at), std::floor(at) + 1}) {
-        if (!holds(*run, whole) || std::abs(whole - at) >= far) continue;
-        far = std::abs(whole - at);
-        near = whole;
-    }
-    return near;
+    return shownWidth(*run, std::clamp(finding.at, run->from, run->to), least);
 }
 
 /// Gives the findings from index `first` on the name of their check.

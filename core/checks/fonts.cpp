@@ -31,7 +31,7 @@ void checkFonts(const Subject& subject, Findings& out) {
         report(out, cause,
                {Severity::Warning,
                 commonPractice(),
-                {wording::say("the font %1, first in %2", {note.says, named(subject, cause.place)}),
+                {wording::say("the font %1, first %2", {note.says, inNamed(subject, cause.place)}),
                  note.changesLines
                      ? wording::say("Readers may see different letters and different line breaks")
                      : wording::say("Browsers slant the upright letters; line breaks stay the same"),

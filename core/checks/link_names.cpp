@@ -45,7 +45,7 @@ void checkLinkNames(const Subject& subject, Findings& out) {
     report(out, nameless,
            {Severity::Error,
             "WCAG 2.2 SC 2.4.4, SC 4.1.2",
-            {wording::say("a link in %1 has neither text nor a name", {worstAndOthers(subject, nameless)}),
+            {wording::say("a link %1 has neither text nor a name", {inWorstAndOthers(subject, nameless)}),
              wording::say("Screen readers have nothing to read out"),
              wording::say("Give it text, or a name (Words › Accessible name)")}});
 }

@@ -177,10 +177,10 @@ void reportLines(Findings& out, const Subject& subject, const std::string& role,
                      {atWidths(subject, uneven.cause.there), worstAndOthers(subject, uneven.cause),
                       lineCount(uneven.more), lineCount(uneven.fewer)}),
         canAlignParts(subject)
-            ? wording::say("Align the parts of neighbouring cards (Row › Align parts), or shorten the %1",
-                           {partKind(role)})
-            : wording::say("Reserve space for as many lines (Text › Minimum lines), or shorten the %1",
-                           {partKind(role)}),
+            ? wording::say("Align the parts of neighbouring cards (Row › Align parts), or %1",
+                           {shortening(role)})
+            : wording::say("Reserve space for as many lines (Text › Minimum lines), or %1",
+                           {shortening(role)}),
         role);
 }
 

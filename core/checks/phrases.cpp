@@ -1,6 +1,7 @@
 #include "checks/phrases.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -13,6 +14,74 @@ namespace tenter::checks {
 namespace {
 
 constexpr std::size_t mostQuoted = 34;  // bytes, roughly characters
+
+/// How a phrase names a part: as the subject of a sentence, or as the place of something.
+enum class Form { Subject, Inside };
+
+/// The phrases for parts of one role. Each is a text of its own, because other languages have articles for
+/// genders and cases.
+struct RolePhrases {
+    std::string_view role;
+    std::string_view subject;  ///< `%1` is its text in quotes
+    std::string_view inside;
+    std::string_view emptySubject;  ///< `%1` is the number of its card
+    std::string_view emptyInside;
+    std::string_view shorten;
+};
+constexpr std::array rolePhrases{
+    RolePhrases{"heading", wording::noted("the heading %1"), wording::noted("in the heading %1"),
+                wording::noted("the empty heading of card %1"),
+                wording::noted("in the empty heading of card %1"), wording::noted("shorten the heading")},
+    RolePhrases{"body", wording::noted("the paragraph %1"), wording::noted("in the paragraph %1"),
+                wording::noted("the empty paragraph of card %1"),
+                wording::noted("in the empty paragraph of card %1"), wording::noted("shorten the paragraph")},
+    RolePhrases{"button", wording::noted("the button %1"), wording::noted("in the button %1"),
+                wording::noted("the empty button of card %1"),
+                wording::noted("in the empty button of card %1"), wording::noted("shorten the button")}};
+
+/// The phrases of a role that Tenter knows; null for one that the project names.
+const RolePhrases* phrasesOf(std::string_view role) {
+    const auto* const found = std::ranges::find(rolePhrases, role, &RolePhrases::role);
+    return found == rolePhrases.end() ? nullptr : found;
+}
+
+std::string pictureNamed(const project::PicturePart& picture, Form form) {
+    const std::string file = picture.file.substr(picture.file.find_last_of("/\\") + 1);
+    return form == Form::Inside ? wording::say("in the picture %1", {file})
+                                : wording::say("the picture %1", {file});
+}
+
+std::string textNamed(const project::TextPart& part, std::size_t card, Form form) {
+    const RolePhrases* const known = phrasesOf(part.role);
+    const bool inside = form == Form::Inside;
+    const std::string copy = project::plainText(part.copy);
+    if (copy.find_first_not_of(" \t\r\n\f") == std::string::npos) {
+        const std::string number = std::to_string(card + 1);
+        if (known != nullptr)
+            return wording::say(inside ? known->emptyInside : known->emptySubject, {number});
+        return inside ? wording::say("in the empty %1 of card %2", {part.role, number})
+                      : wording::say("the empty %1 of card %2", {part.role, number});
+    }
+    const std::string text = inQuotation(copy);
+    if (known != nullptr) return wording::say(inside ? known->inside : known->subject, {text});
+    //: A role that the project names, and a text in quotes: the price “12 €”
+    if (!inside) return wording::say("the %1 %2", {part.role, text});
+    //: A role that the project names, and a text in quotes: in the price “12 €”
+    return wording::say("in the %1 %2", {part.role, text});
+}
+
+std::string namedIn(const project::Project& project, project::PartRef place, Form form) {
+    const project::Part& there = project.part(place);
+    if (const auto* picture = std::get_if<project::PicturePart>(&there)) return pictureNamed(*picture, form);
+    return textNamed(std::get<project::TextPart>(there), place.card, form);
+}
+
+std::string withOthers(const Subject& subject, const Cause& cause, Form form) {
+    std::string worst = namedIn(subject.namesFrom(), cause.place, form);
+    const std::size_t others = cause.places.size() - 1;
+    if (others == 0) return worst;
+    return wording::sayCount("%1 (and %n other)", "%1 (and %n others)", others, {worst});
+}
 
 bool startsCharacter(char c) {
     return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
@@ -73,26 +142,19 @@ std::string named(const Subject& subject, project::PartRef place) {
 }
 
 std::string named(const project::Project& project, project::PartRef place) {
-    const project::Part& there = project.part(place);
-    if (const auto* picture = std::get_if<project::PicturePart>(&there)) {
-        const std::size_t slash = picture->file.find_last_of("/\\");
-        return wording::say("the picture %1",
-                            {slash == std::string::npos ? picture->file : picture->file.substr(slash + 1)});
-    }
-    const auto& text = std::get<project::TextPart>(there);
-    const std::string kind = partKind(text.role);
-    const std::string copy = project::plainText(text.copy);
-    if (copy.find_first_not_of(" \t\r\n\f") == std::string::npos)
-        return wording::say("the empty %1 of card %2", {kind, std::to_string(place.card + 1)});
-    //: A part and its text in quotes: the heading “Low tide”
-    return wording::say("the %1 %2", {kind, inQuotation(copy)});
+    return namedIn(project, place, Form::Subject);
+}
+
+std::string inNamed(const Subject& subject, project::PartRef place) {
+    return namedIn(subject.namesFrom(), place, Form::Inside);
 }
 
 std::string worstAndOthers(const Subject& subject, const Cause& cause) {
-    std::string worst = named(subject, cause.place);
-    const std::size_t others = cause.places.size() - 1;
-    if (others == 0) return worst;
-    return wording::sayCount("%1 (and %n other)", "%1 (and %n others)", others, {worst});
+    return withOthers(subject, cause, Form::Subject);
+}
+
+std::string inWorstAndOthers(const Subject& subject, const Cause& cause) {
+    return withOthers(subject, cause, Form::Inside);
 }
 
 std::string capitalised(std::string text) {
@@ -155,6 +217,11 @@ std::string widthsBeyondText(const project::Project& project, const Finding& fin
 
 std::string partKind(const std::string& role) {
     return role == "body" ? wording::say("paragraph") : project::roleName(role);
+}
+
+std::string shortening(const std::string& role) {
+    const RolePhrases* const known = phrasesOf(role);
+    return known != nullptr ? wording::say(known->shorten) : wording::say("shorten the %1", {role});
 }
 
 std::string roleText(std::string_view role) {

@@ -14,6 +14,10 @@ std::string named(const project::Project& project, project::PartRef place);
 /// The worst part and the number of others: `the heading “Low tide” (and 2 others)`. Grammatically one
 /// subject.
 std::string worstAndOthers(const Subject& subject, const Cause& cause);
+/// The same with a preposition, because other languages have another article after it: `in the heading “Low
+/// tide”`, `in the heading “Low tide” (and 2 others)`.
+std::string inNamed(const Subject& subject, project::PartRef place);
+std::string inWorstAndOthers(const Subject& subject, const Cause& cause);
 
 /// `text` in quotation marks, white space collapsed, soft hyphens removed, shortened if long.
 std::string inQuotation(std::string_view text);
@@ -41,6 +45,8 @@ std::string commonPractice();
 
 /// What a part of a role is: `heading`, `paragraph` for `body`.
 std::string partKind(const std::string& role);
+/// The advice to shorten a text of a role: `shorten the heading`, `shorten the paragraph`.
+std::string shortening(const std::string& role);
 /// The text of a role: `heading text`, `body text`.
 std::string roleText(std::string_view role);
 

@@ -43,8 +43,10 @@ std::string namedElements(const std::string& role) {
     if (role == "card") return wording::say("the card");
     if (role == "picture") return wording::say("the picture");
     if (role == "body") return wording::say("the body");
-    //: The elements of a role: the heading
-    return wording::say("the %1", {partKind(role)});
+    if (role == "heading") return wording::say("the heading");
+    if (role == "button") return wording::say("the button");
+    //: The elements of a role that the project names: the price
+    return wording::say("the %1", {role});
 }
 
 /// What could not be read of the page around the row.
@@ -70,15 +72,12 @@ void reportUnread(const Subject& subject, Findings& out) {
 }
 
 void checkThemeObstacles(const Subject& subject, Findings& out) {
-    if (subject.project.row().given) reportUnread(subject, out);
-    if (!subject.project.row().given ||
-        std::string(subject.project.row().given->theme).find("important") == std::string::npos) {
-        // A style attribute can have it too.
-        if (subject.project.row().given) reportUnread(subject, out);
-        if (!subject.project.row().given ||
-            std::string(subject.project.row().given->markup).find("important") == std::string::npos)
-            return;
-    }
+    if (!subject.project.row().given) return;
+    const project::Given& given = *subject.project.row().given;
+    reportUnread(subject, out);
+    // A style attribute can have it too.
+    const auto hasImportant = [](const std::string& text) { return text.find("important") != std::string::npos; };
+    if (!hasImportant(given.theme) && !hasImportant(given.markup)) return;
     std::map<std::pair<std::string, std::string>, Conflict> conflicts;
     for (const Obstacle& obstacle : obstaclesOf(subject.project)) {
         Conflict& conflict = conflicts[{obstacle.selector, obstacle.role}];

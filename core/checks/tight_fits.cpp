@@ -83,23 +83,24 @@ struct ViolatedWish {
 /// The tightest line of the cause's worst place.
 std::string whatOf(const Subject& subject, const Cause& cause) {
     const CheckedPart part{cause.place, nullptr, nullptr, {}};
-    const double whole = std::floor(cause.at);
-    const double at = whole > cause.there.from ? whole : widestWholeWidth(cause.there);
+    // The width at which the window shows the finding.
+    const double at = shownWidth(cause.there, cause.at, subject.least);
     const LaidOut laid = linesAt(subject, part, at);
     const std::string widths = atWidths(subject, cause.there);
-    const std::string name = worstAndOthers(subject, cause);
+    const std::string place = inWorstAndOthers(subject, cause);
     const auto line = std::ranges::min_element(laid.lines, {}, &text::Line::slack);
-    if (line == laid.lines.end()) return wording::say("%1, a line of %2 is a tight fit", {widths, name});
+    if (line == laid.lines.end())
+        return wording::say("%1, a line of %2 is a tight fit", {widths, worstAndOthers(subject, cause)});
     const double room = laid.query.available - line->width;
     const bool fits = room >= -text::fitTolerance && room <= line->width * (line->slack + 1e-9);
     if (fits || line->next >= laid.paragraph->clusters().size())
-        return wording::say("%1, the line that ends with %2 in %3 has only about %4 of free space",
-                            {widths, inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)), name,
+        return wording::say("%1, the line that ends with %2 %3 has only about %4 of free space",
+                            {widths, inQuotation(lastWordOf(*laid.paragraph, line->first, line->end)), place,
                              units::px(std::max(room, 0.0))});
     const double needed = laid.query.available / (1 - line->slack) - laid.query.available;
     return wording::say(
-        "%1, the word %2 in %3 would fit on the previous line with only about %4 more space",
-        {widths, inQuotation(wordFrom(*laid.paragraph, line->next)), name, units::px(needed)});
+        "%1, the word %2 %3 would fit on the previous line with only about %4 more space",
+        {widths, inQuotation(wordFrom(*laid.paragraph, line->next)), place, units::px(needed)});
 }
 
 /// A tight fit; `why` says what a different break leads to.

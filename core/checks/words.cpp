@@ -30,21 +30,20 @@ void checkWords(const Subject& subject, Findings& out) {
             cause.at == cause.there.from ? cause.at + (cause.there.to - cause.at) * 1e-6 : cause.at;
         const std::string word = inQuotation(widestWord(subject.row, cause.place, inside));
         const std::string widths = atWidths(subject, cause.runOfWorst());
-        const std::string text = worstAndOthers(subject, cause);
+        const std::string place = inWorstAndOthers(subject, cause);
         const std::string wider = units::px(cause.worst, 1);
-        report(
-            out, cause,
-            {Severity::Warning,
-             commonPractice(),
-             {broken ? wording::say("%1, the word %2 in %3 is up to %4 wider than its box and breaks in two",
-                                    {widths, word, text, wider})
-                     : wording::say("%1, the word %2 in %3 is up to %4 wider than its box and overflows it",
-                                    {widths, word, text, wider}),
-              broken ? wording::say("A word that breaks at any letter is hard to read")
-                     : wording::say("It can cover other text or disappear at the edge"),
-              wording::say(
-                  "Reduce the font size (Text › Font size), widen the column, or add a soft hyphen")},
-             broken ? "broken" : "overflow"});
+        report(out, cause,
+               {Severity::Warning,
+                commonPractice(),
+                {broken ? wording::say("%1, the word %2 %3 is up to %4 wider than its box and breaks in two",
+                                       {widths, word, place, wider})
+                        : wording::say("%1, the word %2 %3 is up to %4 wider than its box and overflows it",
+                                       {widths, word, place, wider}),
+                 broken ? wording::say("A word that breaks at any letter is hard to read")
+                        : wording::say("It can cover other text or disappear at the edge"),
+                 wording::say(
+                     "Reduce the font size (Text › Font size), widen the column, or add a soft hyphen")},
+                broken ? "broken" : "overflow"});
     }
 }
 

@@ -3,6 +3,7 @@
 #include <unicode/brkiter.h>
 #include <unicode/casemap.h>
 #include <unicode/edits.h>
+#include <unicode/locid.h>
 #include <unicode/normalizer2.h>
 #include <unicode/uchar.h>
 #include <unicode/unistr.h>
@@ -13,6 +14,8 @@
 #include <array>
 #include <map>
 #include <memory>
+
+#include "wording/language.h"
 
 namespace tenter::text {
 namespace {
@@ -130,7 +133,14 @@ std::string scriptOf(char32_t character) {
     const UScriptCode script = uscript_getScript(static_cast<UChar32>(character), &status);
     const bool ofOne = U_SUCCESS(status) && script != USCRIPT_COMMON && script != USCRIPT_INHERITED &&
                        script != USCRIPT_UNKNOWN;
-    return ofOne ? uscript_getName(script) : "";
+    if (!ofOne) return {};
+    const std::string language(wording::languageInUse());
+    if (language == "en") return uscript_getName(script);
+    const std::string locale = std::string("und_") + uscript_getShortName(script);
+    icu::UnicodeString name;
+    icu::Locale(locale.c_str()).getDisplayScript(icu::Locale(language.c_str()), name);
+    std::string out;
+    return name.toUTF8String(out);
 }
 
 bool isHanOrKana(char32_t character) {

@@ -21,7 +21,8 @@ BreakMap icuLineBreaks(std::u16string_view text, const std::string& language, Li
 /// the text has code units. UAX #29.
 BreakMap icuGraphemes(std::u16string_view text);
 BreakMap icuWords(std::u16string_view text, const std::string& language);
-/// Name of the character's script, such as `Latin`; empty for a character that several scripts use. UAX #24.
+/// Name of the character's script in the language in use, such as `Latin`; empty for a character that several
+/// scripts use. UAX #24.
 std::string scriptOf(char32_t character);
 /// True for a character of the script Han, Hiragana or Katakana. UAX #24.
 bool isHanOrKana(char32_t character);

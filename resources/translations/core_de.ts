@@ -149,7 +149,7 @@
     </message>
     <message>
         <source>%1, %2 is %3 on %4, a contrast of %5:1 instead of %6:1</source>
-        <translation>%1 ist %2 %3 auf %4, ein Kontrast von %5:1 statt %6:1</translation>
+        <translation>%1 hat der %2 die Farbe %3 auf %4, also einen Kontrast von %5:1 statt %6:1</translation>
     </message>
     <message>
         <source>It is hard to read in sunlight or with low vision</source>
@@ -242,7 +242,7 @@
     </message>
     <message>
         <source>links in %1</source>
-        <translation>Links in %1</translation>
+        <translation>Links im %1</translation>
     </message>
     <message>
         <source>Keyboard users cannot see where they are</source>
@@ -254,11 +254,11 @@
     </message>
     <message>
         <source>Give it 2 or 3&#xa0;px in %1 (Colour › Focus ring)</source>
-        <translation>Ihm 2 oder 3&#xa0;px in %1 geben (Farbe › Fokusring)</translation>
+        <translation>Ihm eine Breite von 2 oder 3&#xa0;px und die Farbe %1 geben (Farbe › Fokusring)</translation>
     </message>
     <message>
         <source>the focus ring of %1 is %2 on %3, a contrast of %4:1 instead of 3:1</source>
-        <translation>der Fokusring von %1 ist %2 auf %3, ein Kontrast von %4:1 statt 3:1</translation>
+        <translation>der Fokusring von %1 hat die Farbe %2 auf %3, also einen Kontrast von %4:1 statt 3:1</translation>
     </message>
     <message>
         <source>Set its colour to %1 (Colour › Focus ring)</source>
@@ -271,10 +271,6 @@
     <message>
         <source>Make the focus ring of %1 3&#xa0;px wide, in %2</source>
         <translation>Fokusring von %1 3&#xa0;px breit machen, in %2</translation>
-    </message>
-    <message>
-        <source>the font %1, first in %2</source>
-        <translation>Schrift %1, zuerst in %2</translation>
     </message>
     <message>
         <source>Readers may see different letters and different line breaks</source>
@@ -359,11 +355,11 @@
     </message>
     <message>
         <source>%1, %2 grows from %3 to %4 while %5</source>
-        <translation>%1 wächst %2 von %3 auf %4, während %5</translation>
+        <translation>%1 wächst der %2 von %3 auf %4, während %5</translation>
     </message>
     <message>
         <source>%1, %2 shrinks from %3 to %4 while %5</source>
-        <translation>%1 schrumpft %2 von %3 auf %4, während %5</translation>
+        <translation>%1 schrumpft der %2 von %3 auf %4, während %5</translation>
     </message>
     <message>
         <source>Text should grow and shrink with its column</source>
@@ -375,7 +371,7 @@
     </message>
     <message>
         <source>just above %1, %2 jumps from %3 to %4 although %5</source>
-        <translation>knapp über %1 springt %2 von %3 auf %4, obwohl %5</translation>
+        <translation>knapp über %1 springt der %2 von %3 auf %4, obwohl %5</translation>
     </message>
     <message>
         <source>A jump without a change of the column looks like a mistake</source>
@@ -621,10 +617,6 @@ The start of a list, and its next entry</extracomment>
         <translation>Den Namen mit diesem Text beginnen (Wörter › Zugänglicher Name)</translation>
     </message>
     <message>
-        <source>a link in %1 has neither text nor a name</source>
-        <translation>ein Link in %1 hat weder Text noch Namen</translation>
-    </message>
-    <message>
         <source>Screen readers have nothing to read out</source>
         <translation>Bildschirmleser haben nichts vorzulesen</translation>
     </message>
@@ -666,7 +658,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, lines of %2 hold up to %3 characters; the wish is at most %4 characters</source>
-        <translation>%1 fassen Zeilen von %2 bis zu %3 Zeichen; die Vorgabe ist höchstens %4 Zeichen</translation>
+        <translation>%1 hat %2 bis zu %3 Zeichen je Zeile; die Vorgabe ist höchstens %4 Zeichen</translation>
     </message>
     <message>
         <source>The eye loses the start of the next line</source>
@@ -682,7 +674,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, lines of %2 hold only %3 characters; the wish is at least %4 characters</source>
-        <translation>%1 fassen Zeilen von %2 nur %3 Zeichen; die Vorgabe ist mindestens %4 Zeichen</translation>
+        <translation>%1 hat %2 nur %3 Zeichen je Zeile; die Vorgabe ist mindestens %4 Zeichen</translation>
     </message>
     <message>
         <source>Reading such short lines is tiring</source>
@@ -694,7 +686,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, %2 and its neighbours reserve space for %3, but none of them needs %4</source>
-        <translation>%1 halten %2 und seine Nachbarn Platz für %3 frei, aber keiner davon braucht %4</translation>
+        <translation>%1 halten %2 und die Texte daneben Platz für %3 frei, aber keiner dieser Texte braucht %4</translation>
     </message>
     <message>
         <source>Each of these cards has an empty line</source>
@@ -729,14 +721,6 @@ The start of a list, and its next entry</extracomment>
         <translation>%1 hat %2 %3; das Gegenstück in der Nachbarkarte hat %4</translation>
     </message>
     <message>
-        <source>Align the parts of neighbouring cards (Row › Align parts), or shorten the %1</source>
-        <translation>Die Teile benachbarter Karten ausrichten (Reihe › Teile ausrichten) oder den Text kürzen (%1)</translation>
-    </message>
-    <message>
-        <source>Reserve space for as many lines (Text › Minimum lines), or shorten the %1</source>
-        <translation>Platz für ebenso viele Zeilen freihalten (Text › Mindestzeilen) oder den Text kürzen (%1)</translation>
-    </message>
-    <message>
         <source>%1, %2 is up to %3 taller than its neighbour</source>
         <translation>%1 ist %2 bis zu %3 höher als das Bild daneben</translation>
     </message>
@@ -750,7 +734,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, card %2 has no %3, but its neighbour has %4</source>
-        <translation>%1 fehlt in Karte %2 ein Teil (%3), aber ihre Nachbarin hat %4</translation>
+        <translation>%1 fehlt in Karte %2 ein Teil (%3); in der Nachbarkarte steht %4</translation>
     </message>
     <message>
         <source>picture</source>
@@ -770,23 +754,23 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>the picture %1</source>
-        <translation>Bild %1</translation>
+        <translation>das Bild %1</translation>
     </message>
     <message>
         <source>the empty %1 of card %2</source>
-        <translation>%1 ohne Text in Karte %2</translation>
+        <translation>der leere Text in Karte %2 (Rolle „%1“)</translation>
     </message>
     <message>
         <source>the %1 %2</source>
-        <extracomment>A part and its text in quotes: the heading “Low tide”</extracomment>
-        <translation>%1 %2</translation>
+        <extracomment>A role that the project names, and a text in quotes: the price “12 €”</extracomment>
+        <translation>der Text %2 (Rolle „%1“)</translation>
     </message>
     <message numerus="yes">
         <source>%1 (and %n other)</source>
         <comment>%1 (and %n others)</comment>
         <translation>
-            <numerusform>%1 (und %n weiterer Teil)</numerusform>
-            <numerusform>%1 (und %n weitere Teile)</numerusform>
+            <numerusform>%1 (ebenso %n weiterer Teil)</numerusform>
+            <numerusform>%1 (ebenso %n weitere Teile)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -836,7 +820,7 @@ The start of a list, and its next entry</extracomment>
     <message>
         <source>%1 text</source>
         <extracomment>The text of a role with this name</extracomment>
-        <translation>Text der Rolle %1</translation>
+        <translation>Text der Rolle „%1“</translation>
     </message>
     <message>
         <source>Change the font size slightly at these widths (Text › Font size)</source>
@@ -920,7 +904,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, %2 is as small as %3</source>
-        <translation>%1 ist %2 nur %3 groß</translation>
+        <translation>%1 ist der %2 nur %3 groß</translation>
     </message>
     <message>
         <source>Raise the lower end of its ramp (Text › Font size)</source>
@@ -932,7 +916,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, the card of %2 has more empty space than the card beside it: up to %3 more</source>
-        <translation>%1 hat die Karte von %2 mehr Leerraum als die Karte daneben: bis zu %3 mehr</translation>
+        <translation>%1 hat die Karte, in der %2 steht, mehr Leerraum als die Karte daneben: bis zu %3 mehr</translation>
     </message>
     <message>
         <source>The row looks uneven</source>
@@ -1060,8 +1044,8 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>the %1</source>
-        <extracomment>The elements of a role: the heading</extracomment>
-        <translation>%1</translation>
+        <extracomment>The elements of a role that the project names: the price</extracomment>
+        <translation>Teile der Rolle „%1“</translation>
     </message>
     <message>
         <source>So the row on its page can be at another place, with another width than here</source>
@@ -1086,14 +1070,6 @@ The start of a list, and its next entry</extracomment>
     <message>
         <source>%1, a line of %2 is a tight fit</source>
         <translation>%1 hat %2 eine knappe Zeile</translation>
-    </message>
-    <message>
-        <source>%1, the line that ends with %2 in %3 has only about %4 of free space</source>
-        <translation>%1 hat die Zeile, die in %3 mit %2 endet, nur etwa %4 Platz</translation>
-    </message>
-    <message>
-        <source>%1, the word %2 in %3 would fit on the previous line with only about %4 more space</source>
-        <translation>%1 passte das Wort %2 in %3 mit nur etwa %4 mehr Platz noch in die vorige Zeile</translation>
     </message>
     <message>
         <source>Another browser may break this line differently</source>
@@ -1128,16 +1104,8 @@ The start of a list, and its next entry</extracomment>
         <translation>im Stylesheet</translation>
     </message>
     <message>
-        <source>%1, the word %2 in %3 is up to %4 wider than its box and breaks in two</source>
-        <translation>%1 ist das Wort %2 in %3 bis zu %4 breiter als seine Box und wird zerteilt</translation>
-    </message>
-    <message>
-        <source>%1, the word %2 in %3 is up to %4 wider than its box and overflows it</source>
-        <translation>%1 ist das Wort %2 in %3 bis zu %4 breiter als seine Box und ragt darüber hinaus</translation>
-    </message>
-    <message>
         <source>A word that breaks at any letter is hard to read</source>
-        <translation>Ein Wort, das an beliebiger Stelle bricht, ist schwer zu lesen</translation>
+        <translation>Ein Wort, das an beliebiger Stelle umbricht, ist schwer zu lesen</translation>
     </message>
     <message>
         <source>It can cover other text or disappear at the edge</source>
@@ -1149,11 +1117,11 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1, %2 zoom (the highest zoom in most browsers) makes %3 only %4 times as large</source>
-        <translation>%1 macht ein Zoom von %2 (der höchste der meisten Browser) %3 nur %4-mal so groß</translation>
+        <translation>%1 macht ein Zoom von %2 (der höchste der meisten Browser) den %3 nur %4-mal so groß</translation>
     </message>
     <message>
         <source>%1, %2 zoom (the highest zoom in one desktop browser) makes %3 only %4 times as large</source>
-        <translation>%1 macht ein Zoom von %2 (der höchste eines Desktop-Browsers) %3 nur %4-mal so groß</translation>
+        <translation>%1 macht ein Zoom von %2 (der höchste eines Desktop-Browsers) den %3 nur %4-mal so groß</translation>
     </message>
     <message>
         <source>WCAG requires twice the size, but zoom narrows the viewport, and the text shrinks with it</source>
@@ -1223,11 +1191,11 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1 has no %2 characters; the fallback font “%3” is used for them</source>
-        <translation>%1 hat keine Zeichen der Schriftart %2; dafür wird die Ersatzschrift „%3“ verwendet</translation>
+        <translation>%1 hat keine Zeichen des Schriftsystems %2; dafür wird die Ersatzschrift „%3“ verwendet</translation>
     </message>
     <message>
         <source>%1 has no %2 characters; no installed font has them</source>
-        <translation>%1 hat keine Zeichen der Schriftart %2; keine installierte Schrift hat sie</translation>
+        <translation>%1 hat keine Zeichen des Schriftsystems %2; keine installierte Schrift hat sie</translation>
     </message>
     <message>
         <source>these characters</source>
@@ -1236,15 +1204,15 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>italic of weight %1</source>
-        <translation>Kursive in Stärke %1</translation>
+        <translation>die kursive Stärke %1</translation>
     </message>
     <message>
         <source>weight %1</source>
-        <translation>Stärke %1</translation>
+        <translation>die Stärke %1</translation>
     </message>
     <message>
         <source>upright weight %1</source>
-        <translation>Aufrechte in Stärke %1</translation>
+        <translation>die aufrechte Stärke %1</translation>
     </message>
     <message>
         <source>%1 cannot be read from its file</source>
@@ -1261,7 +1229,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>%1 has no %2; %3 is used</source>
-        <translation>%1 fehlt: %2; verwendet wird: %3</translation>
+        <translation>%1 hat %2 nicht; stattdessen wird %3 verwendet</translation>
     </message>
     <message>
         <source>this style</source>
@@ -1336,7 +1304,7 @@ The start of a list, and its next entry</extracomment>
     </message>
     <message>
         <source>Removes %1.</source>
-        <translation>Behebt: %1.</translation>
+        <translation>Behebt %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n other finding</source>
@@ -2951,6 +2919,123 @@ A role, and a condition: body at least 15 px</extracomment>
     <message>
         <source>container</source>
         <translation>Container</translation>
+    </message>
+    <message>
+        <source>the font %1, first %2</source>
+        <translation>die Schrift %1, zuerst %2</translation>
+    </message>
+    <message>
+        <source>a link %1 has neither text nor a name</source>
+        <translation>ein Link %1 hat weder Text noch Namen</translation>
+    </message>
+    <message>
+        <source>Align the parts of neighbouring cards (Row › Align parts), or %1</source>
+        <translation>Die Teile benachbarter Karten ausrichten (Reihe › Teile ausrichten) oder %1</translation>
+    </message>
+    <message>
+        <source>Reserve space for as many lines (Text › Minimum lines), or %1</source>
+        <translation>Platz für ebenso viele Zeilen freihalten (Text › Mindestzeilen) oder %1</translation>
+    </message>
+    <message>
+        <source>the heading %1</source>
+        <translation>die Überschrift %1</translation>
+    </message>
+    <message>
+        <source>in the heading %1</source>
+        <translation>in der Überschrift %1</translation>
+    </message>
+    <message>
+        <source>the empty heading of card %1</source>
+        <translation>die leere Überschrift in Karte %1</translation>
+    </message>
+    <message>
+        <source>in the empty heading of card %1</source>
+        <translation>in der leeren Überschrift in Karte %1</translation>
+    </message>
+    <message>
+        <source>shorten the heading</source>
+        <translation>die Überschrift kürzen</translation>
+    </message>
+    <message>
+        <source>the paragraph %1</source>
+        <translation>der Absatz %1</translation>
+    </message>
+    <message>
+        <source>in the paragraph %1</source>
+        <translation>im Absatz %1</translation>
+    </message>
+    <message>
+        <source>the empty paragraph of card %1</source>
+        <translation>der leere Absatz in Karte %1</translation>
+    </message>
+    <message>
+        <source>in the empty paragraph of card %1</source>
+        <translation>im leeren Absatz in Karte %1</translation>
+    </message>
+    <message>
+        <source>shorten the paragraph</source>
+        <translation>den Absatz kürzen</translation>
+    </message>
+    <message>
+        <source>the button %1</source>
+        <translation>der Button %1</translation>
+    </message>
+    <message>
+        <source>in the button %1</source>
+        <translation>im Button %1</translation>
+    </message>
+    <message>
+        <source>the empty button of card %1</source>
+        <translation>der Button ohne Text in Karte %1</translation>
+    </message>
+    <message>
+        <source>in the empty button of card %1</source>
+        <translation>im Button ohne Text in Karte %1</translation>
+    </message>
+    <message>
+        <source>shorten the button</source>
+        <translation>den Text des Buttons kürzen</translation>
+    </message>
+    <message>
+        <source>in the picture %1</source>
+        <translation>im Bild %1</translation>
+    </message>
+    <message>
+        <source>in the empty %1 of card %2</source>
+        <translation>im leeren Text in Karte %2 (Rolle „%1“)</translation>
+    </message>
+    <message>
+        <source>in the %1 %2</source>
+        <extracomment>A role that the project names, and a text in quotes: in the price “12 €”</extracomment>
+        <translation>im Text %2 (Rolle „%1“)</translation>
+    </message>
+    <message>
+        <source>shorten the %1</source>
+        <translation>den Text der Rolle „%1“ kürzen</translation>
+    </message>
+    <message>
+        <source>the heading</source>
+        <translation>die Überschrift</translation>
+    </message>
+    <message>
+        <source>the button</source>
+        <translation>den Button</translation>
+    </message>
+    <message>
+        <source>%1, the line that ends with %2 %3 has only about %4 of free space</source>
+        <translation>%1 hat die Zeile, die %3 mit %2 endet, nur etwa %4 Platz</translation>
+    </message>
+    <message>
+        <source>%1, the word %2 %3 would fit on the previous line with only about %4 more space</source>
+        <translation>%1 würde das Wort %2 %3 mit nur etwa %4 mehr Platz noch in die vorige Zeile passen</translation>
+    </message>
+    <message>
+        <source>%1, the word %2 %3 is up to %4 wider than its box and breaks in two</source>
+        <translation>%1 ist das Wort %2 %3 bis zu %4 breiter als seine Box und wird zerteilt</translation>
+    </message>
+    <message>
+        <source>%1, the word %2 %3 is up to %4 wider than its box and overflows it</source>
+        <translation>%1 ist das Wort %2 %3 bis zu %4 breiter als seine Box und ragt darüber hinaus</translation>
     </message>
 </context>
 </TS>

@@ -993,14 +993,6 @@
         <translation>Seitenverhältnis</translation>
     </message>
     <message>
-        <source>Shadow offset x</source>
-        <translation>Versatz x des Schattens</translation>
-    </message>
-    <message>
-        <source>Shadow offset y</source>
-        <translation>Versatz y des Schattens</translation>
-    </message>
-    <message>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
     </message>
@@ -1051,50 +1043,6 @@
     <message>
         <source>Margin left</source>
         <translation>Außenabstand links</translation>
-    </message>
-    <message>
-        <source>Border colour</source>
-        <translation>Rahmenfarbe</translation>
-    </message>
-    <message>
-        <source>Border width</source>
-        <translation>Rahmenbreite</translation>
-    </message>
-    <message>
-        <source>Shadow colour</source>
-        <translation>Schattenfarbe</translation>
-    </message>
-    <message>
-        <source>Shadow blur</source>
-        <translation>Unschärfe des Schattens</translation>
-    </message>
-    <message>
-        <source>Shadow spread</source>
-        <translation>Ausdehnung des Schattens</translation>
-    </message>
-    <message>
-        <source>Hover colour</source>
-        <translation>Textfarbe bei Hover</translation>
-    </message>
-    <message>
-        <source>Hover background</source>
-        <translation>Hintergrund bei Hover</translation>
-    </message>
-    <message>
-        <source>Hover border colour</source>
-        <translation>Rahmenfarbe bei Hover</translation>
-    </message>
-    <message>
-        <source>Focus colour</source>
-        <translation>Farbe des Fokusrings</translation>
-    </message>
-    <message>
-        <source>Focus width</source>
-        <translation>Breite des Fokusrings</translation>
-    </message>
-    <message>
-        <source>Focus offset</source>
-        <translation>Abstand des Fokusrings</translation>
     </message>
     <message>
         <source>Family</source>
@@ -1972,7 +1920,7 @@
     </message>
     <message>
         <source>Checks cover part of WCAG 2.2 only. &lt;a href=&quot;more&quot;&gt;Read more&lt;/a&gt;</source>
-        <translation>Die Prüfungen decken nur einen Teil der WCAG 2.2 ab. &lt;a href=&quot;more&quot;&gt;Mehr&lt;/a&gt;</translation>
+        <translation>Geprüft wird nur ein Teil der WCAG 2.2. &lt;a href=&quot;more&quot;&gt;Mehr&lt;/a&gt;</translation>
     </message>
     <message>
         <source>Basis: %1</source>
@@ -6110,11 +6058,6 @@ oder ein Stylesheet</translation>
     <message>
         <source>Choose “A new project”, or compare it with this project (Edit › Compare with stylesheet…).</source>
         <translation>Wählen Sie „Ein neues Projekt“, oder vergleichen Sie es mit diesem Projekt (Bearbeiten › Mit Stylesheet vergleichen…).</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <extracomment>A setting of a role: Font size of Heading</extracomment>
-        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 at %2, %3 at %4</source>

@@ -71,6 +71,8 @@ TEST(ThemeObstacleCheck, ReportsWhatWasNotRead) {
         "The <main> around the row has max-width: 60vh (look.css:3), which is not supported. Check the "
         "container "
         "in the project."};
+    const std::vector<Finding> all = findingsOf(project);
+    EXPECT_EQ(std::ranges::count(all, "theme-obstacle", &Finding::check), 1);
     const Finding found = findingOf(project, "theme-obstacle");
     EXPECT_EQ(found.severity, Severity::Error);
     EXPECT_NE(found.says.find("has max-width: 60vh (look.css:3), which is not supported. So the row"),

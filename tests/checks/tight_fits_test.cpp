@@ -29,6 +29,33 @@ TEST(TightFitCheck, ReportsOnlyWideRangesOfTightFits) {
     EXPECT_FALSE(has(project, "tight-fit", std::nullopt, options));
 }
 
+// The text of a finding is about the width that the window shows, also where the type grows and the column
+// does not, so that the line is full at its last width.
+TEST(TightFitCheck, QuotesALineThatIsThereAtTheWidthOfTheFinding) {
+    Options options;
+    options.profile = &text::blink();
+    int quoted = 0;
+    for (int step = 0; step < 60; ++step) {
+        project::Project project =
+            quiet("[" + card("Low tide", longText) + "]", "[{}]", R"({"columns": 1, "width": "480px"})");
+        set(project, "text/body/size", "[[320, 14], [1920, " + std::to_string(14.4 + step * 0.02) + "]]");
+        const Finding found = findingOf(project, "tight-fit", std::nullopt, options);
+        const std::string start = "the line that ends with “";
+        const std::size_t from = found.says.find(start);
+        if (from == std::string::npos) continue;
+        const std::string rest = found.says.substr(from + start.size());
+        const std::string word = rest.substr(0, rest.find("”"));
+        ++quoted;
+        const layout::PreparedRow row(project, 0, checkStore(), text::blink());
+        const auto& paragraph = row.band(0).part({0, 1}).paragraph;
+        bool isThere = false;
+        for (const layout::LaidLine& line : layout::layOut(row, found.at).lines)
+            isThere = isThere || paragraph->utf8(line.line.first, line.line.end).ends_with(word);
+        EXPECT_TRUE(isThere) << found.says << " at " << found.at;
+    }
+    EXPECT_GT(quoted, 10);
+}
+
 TEST(TightFitCheck, ReportsNarrowRangesThatWouldViolateAWish) {
     const std::string heading = "Out and back over the flats";
     const auto fitting = [&](double share) {

@@ -94,6 +94,44 @@ TEST(TranslatedFindings, AreTheSameFindingsInGerman) {
     }
 }
 
+TEST(TranslatedFindings, HaveTheArticlesOfTheirRolesInGerman) {
+    const std::string text = R"(, "copy": "Low tide")";
+    const std::string role = R"({"role": ")";
+    const project::Project project =
+        test::quiet(R"([{"parts": [)" + role + R"(heading")" + text + "}, " + role + R"(body")" + text +
+                    "}, " + role + R"(button")" + text + "}, " + role + R"(price")" + text + "}, " + role +
+                    R"(heading", "copy": ""}]}])");
+    const auto said = [&](std::size_t part) { return named(project, {0, part}); };
+    EXPECT_EQ(said(0), "the heading “Low tide”");
+    EXPECT_EQ(said(3), "the price “Low tide”");
+    EXPECT_EQ(said(4), "the empty heading of card 1");
+    EXPECT_EQ(shortening("price"), "shorten the price");
+    const test::Speaking speaking("de");
+    EXPECT_EQ(said(0), "die Überschrift „Low tide“");
+    EXPECT_EQ(said(1), "der Absatz „Low tide“");
+    EXPECT_EQ(said(2), "der Button „Low tide“");
+    EXPECT_EQ(said(3), "der Text „Low tide“ (Rolle „price“)");
+    EXPECT_EQ(said(4), "die leere Überschrift in Karte 1");
+    EXPECT_EQ(shortening("body"), "den Absatz kürzen");
+    EXPECT_EQ(shortening("price"), "den Text der Rolle „price“ kürzen");
+}
+
+TEST(TranslatedFindings, HaveTheCasesOfGermanArticles) {
+    const auto whatOf = [](const std::string& check) {
+        for (const auto& [name, project] : test::rows::rowsByCheck())
+            if (name == check)
+                for (const Finding& finding : findingsOf(project))
+                    if (finding.check == check) return finding.statement.what;
+        return std::string();
+    };
+    EXPECT_NE(whatOf("word").find(" in the heading “"), std::string::npos);
+    const test::Speaking speaking("de");
+    EXPECT_NE(whatOf("word").find(" in der Überschrift „"), std::string::npos) << whatOf("word");
+    EXPECT_NE(whatOf("font").find(", zuerst in der Überschrift „"), std::string::npos) << whatOf("font");
+    EXPECT_NE(whatOf("tight-fit").find(", die im Absatz „"), std::string::npos) << whatOf("tight-fit");
+    EXPECT_NE(whatOf("heading-lines").find(" hat die Überschrift „"), std::string::npos);
+}
+
 TEST(TitlesOfChecks, AreTheirNamesInEnglish) {
     for (const std::string_view name : checkNames()) {
         const std::string english = titleOfCheck(name);
