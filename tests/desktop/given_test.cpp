@@ -119,8 +119,9 @@ private Q_SLOTS:
     void importsAStylesheetAsANewProject() {
         page_import::ImportDialog* dialog = openDialog();
         paste(dialog, QString::fromUtf8(deck));
-        // A stylesheet has no cards for the open project.
+        // A stylesheet has no cards for the open project, and none to select.
         QVERIFY(!importButton(dialog)->isEnabled());
+        QVERIFY(!named<QLineEdit>(dialog, "Selector of the cards")->isVisible());
         newProject(dialog);
         QVERIFY(importButton(dialog)->isEnabled());
         QVERIFY(dialog->findChild<page_import::FoundTable*>()->isVisible());

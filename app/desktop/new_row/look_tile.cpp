@@ -44,7 +44,7 @@ void LookTile::paintEvent(QPaintEvent*) {
         painter.drawImage(picture, image_);
     }
     painter.setPen(controls::hairline(palette()));
-    painter.drawRect(picture.adjusted(0, 0, -1, -1));
+    painter.drawRect(QRectF(picture).adjusted(0.5, 0.5, -0.5, -0.5));
     if (isChecked()) {
         painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
         painter.drawRect(picture.adjusted(-1, -1, 1, 1));

@@ -63,11 +63,12 @@ void NoRowNotice::showReading() {
     form_->hide();
 }
 
-void NoRowNotice::showProblems(const project::Problems& problems, const project::Problems& refused) {
+void NoRowNotice::showProblems(const project::Problems& problems, const project::Problems& refused,
+                               bool isSheet) {
     setTitle(QObject::tr("No row to import"), true);
     reason_->setText(problemSentences(problems));
     selectorError_->setText(problemSentences(refused));
-    form_->show();
+    form_->setVisible(!isSheet);
 }
 
 void NoRowNotice::showFailure(const QString& why) {

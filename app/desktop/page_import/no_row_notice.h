@@ -15,8 +15,9 @@ class NoRowNotice : public QWidget {
 public:
     explicit NoRowNotice(QWidget* parent = nullptr);
     void showReading();
-    /// Shows why no row was found. `refused`: problems with the selector that the user entered last.
-    void showProblems(const project::Problems& problems, const project::Problems& refused);
+    /// Shows why no row was found. `refused`: problems with the selector that the user entered last. A
+    /// stylesheet (`isSheet`) has no cards to select.
+    void showProblems(const project::Problems& problems, const project::Problems& refused, bool isSheet);
     /// Shows why a file could not be read.
     void showFailure(const QString& why);
 

@@ -69,7 +69,7 @@ void ContrastLine::paintEvent(QPaintEvent*) {
     const QRect sample = QStyle::visualRect(layoutDirection(), rect(), QRect(12, 4, 40, 40));
     painter.fillRect(sample, toQt(ground_));
     painter.setPen(palette().color(QPalette::Mid));
-    painter.drawRect(sample.adjusted(0, 0, -1, -1));
+    painter.drawRect(QRectF(sample).adjusted(0.5, 0.5, -0.5, -0.5));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.4);
     painter.setFont(large);

@@ -56,7 +56,7 @@ void ProjectTile::paintEvent(QPaintEvent*) {
         painter.drawImage(picture, image_);
     }
     painter.setPen(controls::hairline(palette()));
-    painter.drawRect(picture.adjusted(0, 0, -1, -1));
+    painter.drawRect(QRectF(picture).adjusted(0.5, 0.5, -0.5, -0.5));
     QFont strong = font();
     strong.setWeight(QFont::DemiBold);
     painter.setFont(strong);
