@@ -1310,7 +1310,7 @@ The start of a list, and its next entry</extracomment>
         <source>%n other finding</source>
         <comment>%n other findings</comment>
         <translation>
-            <numerusform>%n weiterer Befund</numerusform>
+            <numerusform>%n weiteren Befund</numerusform>
             <numerusform>%n weitere Befunde</numerusform>
         </translation>
     </message>

@@ -4088,11 +4088,11 @@ html { font-size: 62.5% }  a { color: #064; text-decoration: underline }</transl
     </message>
     <message>
         <source>Some variants or bands have another value.</source>
-        <translation>Einige Varianten oder Bereiche haben einen anderen Wert.</translation>
+        <translation>Einige Varianten oder Bereiche weichen ab.</translation>
     </message>
     <message>
         <source>Some bands have another value.</source>
-        <translation>Einige Bereiche haben einen anderen Wert.</translation>
+        <translation>Einige Bereiche weichen ab.</translation>
     </message>
     <message>
         <source>Remove the other values of this setting from variants and bands. You can undo it.</source>

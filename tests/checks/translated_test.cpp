@@ -127,8 +127,9 @@ TEST(TranslatedFindings, HaveTheCasesOfGermanArticles) {
     EXPECT_NE(whatOf("word").find(" in the heading “"), std::string::npos);
     const test::Speaking speaking("de");
     EXPECT_NE(whatOf("word").find(" in der Überschrift „"), std::string::npos) << whatOf("word");
-    EXPECT_NE(whatOf("font").find(", zuerst in der Überschrift „"), std::string::npos) << whatOf("font");
-    EXPECT_NE(whatOf("tight-fit").find(", die im Absatz „"), std::string::npos) << whatOf("tight-fit");
+    EXPECT_NE(whatOf("font").find(", zuerst im Absatz „"), std::string::npos) << whatOf("font");
+    EXPECT_NE(whatOf("tight-fit").find(", die in der Überschrift „"), std::string::npos)
+        << whatOf("tight-fit");
     EXPECT_NE(whatOf("heading-lines").find(" hat die Überschrift „"), std::string::npos);
 }
 

@@ -3,9 +3,12 @@
 #include <QDBusMetaType>
 #include <QDBusServer>
 #include <QDBusVariant>
+#include <QMenu>
 #include <QThread>
 #include <QtTest>
 
+#include "row/ink.h"
+#include "window/style.h"
 #include "window/system_colours.h"
 #include "window/theme.h"
 
@@ -140,6 +143,26 @@ private Q_SLOTS:
         QCOMPARE(palette(false, {}, window::darkPalette()), window::lightPalette());
         // A desktop whose palette Qt knows needs no portal.
         QCOMPARE(palette({}, {}, window::contrastDarkPalette()), window::contrastDarkPalette());
+    }
+
+    void linesBetweenEntriesOfMenusAreSeen() {
+        window::Style style;
+        for (const QPalette& palette : {window::lightPalette(), window::darkPalette(),
+                                        window::contrastLightPalette(), window::contrastDarkPalette()}) {
+            QMenu menu;
+            menu.setStyle(&style);
+            menu.setPalette(palette);
+            menu.addAction("Above");
+            menu.addSeparator();
+            menu.addAction("Below");
+            const QRect between = menu.actionGeometry(menu.actions().at(1));
+            const QImage image = menu.grab().toImage();
+            double most = 1;
+            for (int y = between.top(); y <= between.bottom(); ++y)
+                most = std::max(most, row::contrast(image.pixelColor(between.center().x(), y),
+                                                    palette.color(QPalette::Base)));
+            QVERIFY2(most >= 1.25, qPrintable(QString::number(most)));
+        }
     }
 
     // Without a desktop there is nothing to read, and nothing to wait for.

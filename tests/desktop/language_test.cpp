@@ -14,6 +14,7 @@
 #include "axis/data_dialog.h"
 #include "compare/compare_dialog.h"
 #include "controls/number_field.h"
+#include "document/handover.h"
 #include "document/setting_title.h"
 #include "document/wording.h"
 #include "export/page_folder_dialog.h"
@@ -289,10 +290,21 @@ private Q_SLOTS:
     void differencesFromAStylesheetAreNamedInGerman() {
         language::use("de");
         const auto window = shownWindow(sample);
+        // The stylesheet of another project, with these settings.
+        project::Project changed = window->session.document.project();
+        project::Problems problems;
+        for (const auto& [path, value] :
+             std::initializer_list<std::pair<const char*, const char*>>{{"row/columnGap", R"("3px")"},
+                                                                        {"card/padding/top", R"("3px")"},
+                                                                        {"card/border/width", R"("3px")"},
+                                                                        {"text/heading/size", "33"}})
+            for (project::Variant& variant : changed.row().variants)
+                for (project::Band& band : variant.bands)
+                    QVERIFY(project::setSetting(band.set, path, project::Json::parse(value), problems));
+        const auto css = stylesheetOf(changed, {0}, problems);
+        QVERIFY(css.has_value());
         sheet_compare::SheetDialog sheet(window->session.document, nullptr);
-        sheet.setSheet(
-            ".walks-trio { display: grid; gap: 3px } .walks-trio .walks__card { padding: 3px; border: 3px "
-            "solid red } .walks-trio .walks__heading { font-size: 40px }");
+        sheet.setSheet(QString::fromStdString(*css));
         QStringList names;
         for (int i = 0; i < sheet.table().topLevelItemCount(); ++i)
             names << sheet.table().topLevelItem(i)->text(0).section(" (", 0, 0);

@@ -7,10 +7,12 @@
 #include <QScrollBar>
 #include <QtTest>
 
+#include "axis/axis_pane.h"
 #include "axis/disclosure.h"
 #include "axis/plot.h"
 #include "axis/size_plot.h"
 #include "controls/segments.h"
+#include "row/ink.h"
 #include "showing.h"
 
 namespace tenter::desktop {
@@ -55,6 +57,34 @@ private Q_SLOTS:
                                         .arg(row().viewport()->height())));
             }
         }
+    }
+
+    // The flag of the cursor is above the numbers of the ruler.
+    void theFlagOfTheCursorTouchesNoNumber() {
+        start("shore-walks");
+        auto* axis = window_->findChild<axis::AxisPane*>();
+        const QImage image = axis->grab().toImage();
+        const row::Ink ink = row::Ink::of(axis->palette());
+        const auto isFlag = [&](int x, int y) { return image.pixelColor(x, y) == ink.accent; };
+        constexpr int inside = 3;  // a row of the flag above its text
+        int first = 0;
+        while (first < image.width() && !isFlag(first, inside))
+            ++first;
+        int last = first;
+        while (last + 1 < image.width() && isFlag(last + 1, inside))
+            ++last;
+        QVERIFY2(last - first > 100, qPrintable(QString::number(last - first)));
+        int below = inside;
+        while (isFlag(first + 2, below))
+            ++below;
+        for (int x = first + 2; x <= last; ++x)
+            QCOMPARE(image.pixelColor(x, below), ink.ground);
+        // There are numbers below, and they are not cut.
+        int inked = 0;
+        for (int x = first + 2; x <= last; ++x)
+            for (int y = below + 1; y < below + 12; ++y)
+                inked += image.pixelColor(x, y) == ink.quiet ? 1 : 0;
+        QVERIFY(inked > 0);
     }
 
     void atActualSizeTheFirstCardsAreWhole() {

@@ -35,7 +35,7 @@ namespace {
 
 constexpr int leftGutter = 136;  // px, for the names of lanes and the values of plots
 constexpr int rightGutter = 88;  // px, for the labels of lines
-constexpr int rulerHeight = 39;  // the flag of the cursor, and numbers below it
+constexpr int rulerHeight = 36;
 constexpr int bandsHeight = 26;
 constexpr int wrapsHeight = 24;
 constexpr int findingsHeight = 30;

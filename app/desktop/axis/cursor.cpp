@@ -12,8 +12,8 @@ namespace tenter::desktop::axis {
 
 namespace {
 
-constexpr int flagHeight = 18;
-constexpr int labelRoom = 56;  // px right of the hairline, for the font size at the cursor
+constexpr int flagHeight = 16;  // above the numbers of the ruler
+constexpr int labelRoom = 56;   // px right of the hairline, for the font size at the cursor
 
 }  // namespace
 

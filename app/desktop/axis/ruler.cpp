@@ -68,7 +68,7 @@ void Ruler::paintEvent(QPaintEvent* event) {
         const double room = fontMetrics().horizontalAdvance(number);
         if (!tick.numbered || x - room / 2 < free) continue;
         painter.setPen(ink.quiet);
-        painter.drawText(QPointF(x - room / 2, height() - 9), number);
+        painter.drawText(QPointF(x - room / 2, height() - 8), number);
         free = x + room / 2 + 8;
     }
 }

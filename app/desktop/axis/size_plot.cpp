@@ -95,14 +95,15 @@ void SizePlot::readBefore() {
 
 // Hatches the sizes that a wish excludes at each width.
 void SizePlot::drawAllowed(QPainter& painter, const row::Ink& ink) const {
-    const QColor shade = row::mixed(ink.ground, ink.text, 0.35);
+    // Of the colour of lines, which is that of text for people who have chosen black and white.
+    const QColor shade = row::mixed(ink.ground, ink.line, 0.75);
     const QRectF room = area();
     const auto shut = [&](const sweep::Curve& curve, double edge) {
         QPolygonF region;
         for (const sweep::Vertex& vertex : curve)
             region.append(at(vertex.width, vertex.value));
         if (region.size() < 2) return;
-        painter.setPen(QPen(shade, 1));
+        painter.setPen(QPen(ink.line, 1));
         painter.setBrush(Qt::NoBrush);
         painter.drawPolyline(region);
         region.prepend({region.first().x(), edge});

@@ -16,6 +16,7 @@ namespace {
 
 constexpr int controlHeight = 28;
 constexpr int tableMargin = 8;  // beside the text of a cell
+constexpr int menuInset = 4;    // of the lines between entries
 
 void drawBox(QPainter* painter, const QRect& rect, const QColor& fill, const QColor& edge,
              double weight = 1) {
@@ -216,6 +217,14 @@ void Style::drawControl(ControlElement element, const QStyleOption* option, QPai
             painter->fillRect(QRect(centre.x(), option->rect.top(), 1, option->rect.height()), line);
         else
             painter->fillRect(QRect(option->rect.left(), centre.y(), option->rect.width(), 1), line);
+        return;
+    }
+    if (const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
+        item != nullptr && element == CE_MenuItem && item->menuItemType == QStyleOptionMenuItem::Separator &&
+        item->text.isEmpty()) {
+        const QRect line(item->rect.left() + menuInset, item->rect.center().y(),
+                         item->rect.width() - 2 * menuInset, 1);
+        painter->fillRect(line, item->palette.color(QPalette::Midlight));
         return;
     }
     // The menus stand beside other controls, so nothing underlines them.
