@@ -57,13 +57,18 @@ std::string textNamed(const project::TextPart& part, std::size_t card, Form form
     const std::string copy = project::plainText(part.copy);
     if (copy.find_first_not_of(" \t\r\n\f") == std::string::npos) {
         const std::string number = std::to_string(card + 1);
-        if (known != nullptr)
-            return wording::say(inside ? known->emptyInside : known->emptySubject, {number});
+        if (known != nullptr) {
+            const std::string_view phrase = inside ? known->emptyInside : known->emptySubject;
+            return wording::say(phrase, {number});
+        }
         return inside ? wording::say("in the empty %1 of card %2", {part.role, number})
                       : wording::say("the empty %1 of card %2", {part.role, number});
     }
     const std::string text = inQuotation(copy);
-    if (known != nullptr) return wording::say(inside ? known->inside : known->subject, {text});
+    if (known != nullptr) {
+        const std::string_view phrase = inside ? known->inside : known->subject;
+        return wording::say(phrase, {text});
+    }
     //: A role that the project names, and a text in quotes: the price “12 €”
     if (!inside) return wording::say("the %1 %2", {part.role, text});
     //: A role that the project names, and a text in quotes: in the price “12 €”

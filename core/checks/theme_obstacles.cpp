@@ -76,7 +76,9 @@ void checkThemeObstacles(const Subject& subject, Findings& out) {
     const project::Given& given = *subject.project.row().given;
     reportUnread(subject, out);
     // A style attribute can have it too.
-    const auto hasImportant = [](const std::string& text) { return text.find("important") != std::string::npos; };
+    const auto hasImportant = [](const std::string& text) {
+        return text.find("important") != std::string::npos;
+    };
     if (!hasImportant(given.theme) && !hasImportant(given.markup)) return;
     std::map<std::pair<std::string, std::string>, Conflict> conflicts;
     for (const Obstacle& obstacle : obstaclesOf(subject.project)) {

@@ -48,7 +48,7 @@ SHEET = re.compile(r"Lbl|LBody|Table|Column|Row|Document|Figure|Tenter|Lato|Noto
                    r"\n   /Root | 0 R\n   /(?:Info|Prev) | [a-z-]+=\".*")
 # Texts that `say` takes from a table, each of which `noted` lists.
 FROM_TABLE = {"checks::caution", "text.description", "meaning", "what", "advice", "advice_", "subject_",
-              "known->second"}
+              "known->second", "known->shorten", "phrase"}
 
 CATALOGUE = "resources/translations/core_de.ts"
 
