@@ -311,6 +311,8 @@ private Q_SLOTS:
         for (const QString name : {"Reihe › Spaltenabstand", "Abstände › Karte: Innenabstand oben",
                                    "Farbe › Karte: Rahmen: Breite", "Text › Überschrift: Schriftgröße"})
             QVERIFY2(names.contains(name), qPrintable(name + " in\n" + names.join('\n')));
+        QCOMPARE(sheet.table().topLevelItem(int(names.indexOf("Reihe › Spaltenabstand")))->text(1),
+                 QString("1,75\u00A0rem"));
     }
 
     void longTextsAreShownWhole() {

@@ -22,6 +22,7 @@
 #include "document/setting_title.h"
 #include "document/wording.h"
 #include "project/utf8.h"
+#include "units/length.h"
 
 namespace tenter::desktop::sheet_compare {
 
@@ -48,11 +49,23 @@ QString nameOf(const start::SheetDifference& difference) {
     return difference.path.empty() ? QObject::tr("Breakpoints") : settingPlaceTitle(difference.path);
 }
 
+/// `1.75 rem` as the fields of the panels have it; empty for what is no length.
+QString lengthTitle(const std::string& css) {
+    static const QRegularExpression number("^-?[0-9.]+");
+    const auto length = units::Length::parse(css);
+    const QString unit = QString::fromStdString(css).remove(number);
+    if (!length || length->isKeyword() || unit.isEmpty()) return {};
+    return figure(length->value(), 4) + QChar(0x00A0) + unit;
+}
+
 /// A value in the words of the window.
 QString valueTitle(const std::string& words, const project::Json& value) {
     const bool isRamp = value.is_array() && value.size() == 2 && value[0].is_array() &&
                         value[0].size() == 2 && value[1].is_array() && value[1].size() == 2;
-    if (!isRamp) return translated(QString::fromStdString(words));
+    if (!isRamp) {
+        const QString length = value.is_string() ? lengthTitle(value.get<std::string>()) : QString();
+        return length.isEmpty() ? translated(QString::fromStdString(words)) : length;
+    }
     const auto number = [&](std::size_t point, std::size_t index) {
         return pixels(value[point][index].is_number() ? value[point][index].get<double>() : 0);
     };
