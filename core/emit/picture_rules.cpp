@@ -98,12 +98,21 @@ private:
     }
     [[nodiscard]] std::string margin() const {
         if (absolute_) return "0";
-        if (!bleeds_) return sides(picture_.margin);
+        const std::string above = down(picture_.margin.top);
+        const std::string below = down(picture_.margin.bottom);
+        if (!bleeds_)
+            return sides(above, sumOf(picture_.margin.right).css(), below, sumOf(picture_.margin.left).css());
         const CardSides padding = cardSidesWithin(card_);
-        return sides(stand_.first ? negative(padding.top) : sumOf(picture_.margin.top).css(),
-                     negative(padding.right),
-                     stand_.last ? negative(padding.bottom) : sumOf(picture_.margin.bottom).css(),
-                     negative(padding.left));
+        return sides(stand_.first ? negative(padding.top) : above, negative(padding.right),
+                     stand_.last ? negative(padding.bottom) : below, negative(padding.left));
+    }
+    /// A vertical margin without percentages in a subgrid, where Firefox 153 computes the height of the row
+    /// as if they were 0.
+    [[nodiscard]] std::string down(const std::optional<units::Length>& margin) const {
+        LengthSum sum = sumOf(margin);
+        const double share = sum.of(units::Unit::Percent) / 100;
+        if (share == 0 || !rowIsContainer(scope_)) return sum.css();
+        return sum.add(units::Length::percent(1), -100 * share).add(contentInRow(scope_, false), share).css();
     }
     /// The corner radii of the picture; those of the card where the picture touches its corners.
     [[nodiscard]] std::string radius() const {

@@ -54,14 +54,14 @@ units::LengthBasis snappedBasis(const BandPlan& band, const Frame& frame) {
     return basis;
 }
 
-PartHeights pictureHeights(const BandPlan& band, const Frame& frame, const CardPlan& card, std::size_t part,
-                           double slotWidth) {
-    const Edges margin = snappedEdges(pictureMargin<double>(band, frame), band.pictureMargin, *band.profile);
+PartHeights pictureHeights(const BandPlan& band, const InlineSizes<double>& sizes, const CardPlan& card,
+                           std::size_t part, double slotWidth) {
+    const Edges margin = snappedEdges(pictureMargin<double>(band, sizes), band.pictureMargin, *band.profile);
     PartHeights heights{margin.top, margin.bottom, band.profile->snapped(slotWidth / card.parts[part].ratio),
                         0};
     if (band.bleed && !band.beside) {
-        if (part == 0) heights.above = -frame.cardPadding.top;
-        if (part + 1 == card.parts.size()) heights.below = -frame.cardPadding.bottom;
+        if (part == 0) heights.above = -sizes.cardPadding.top;
+        if (part + 1 == card.parts.size()) heights.below = -sizes.cardPadding.bottom;
     }
     return heights;
 }
@@ -77,7 +77,7 @@ double CardHeights::own() const {
 // of a gap.
 void CardHeights::levels(std::vector<double>& own) const {
     const std::size_t levels = band_.levels.count;
-    const double half = frame_.rowGap / 2;
+    const double half = halfGap();
     own.assign(levels, 0);
     const auto sides = [&](std::size_t level) { return (level > 0 ? 1 : 0) + (level + 1 < levels ? 1 : 0); };
     // A level at the edge without a part still holds the card's padding and border, and its share of the gap.
@@ -92,13 +92,15 @@ void CardHeights::levels(std::vector<double>& own) const {
     own.back() += edgeBelow();
     for (std::size_t level = 0; level < levels; ++level)
         own[level] = std::max(own[level], sides(level) * half);
-    if (!band_.profile->addsGapToMinHeight()) return;
-    for (std::size_t i = 0; i < parts_.size(); ++i) {
-        if (isBeside(i) || parts_[i].minimum == 0) continue;
-        const std::size_t level = card_.parts[i].level;
-        const double minimum = parts_[i].above + parts_[i].below + parts_[i].minimum;
-        if (minimum > 0) own[level] = std::max(own[level], minimum + sides(level) * half);
-    }
+    if (band_.profile->addsGapToMinHeight())
+        for (std::size_t i = 0; i < parts_.size(); ++i) {
+            if (isBeside(i) || parts_[i].minimum == 0) continue;
+            const std::size_t level = card_.parts[i].level;
+            const double minimum = parts_[i].above + parts_[i].below + parts_[i].minimum;
+            if (minimum > 0) own[level] = std::max(own[level], minimum + sides(level) * half);
+        }
+    for (std::size_t level = 0; level < levels; ++level)
+        own[level] += restOfGap(level);
 }
 
 double CardHeights::inLevel(std::size_t part) const {
@@ -106,7 +108,7 @@ double CardHeights::inLevel(std::size_t part) const {
     double height = parts_[part].outer();
     if (level == 0) height += edgeAbove();
     if (level + 1 == band_.levels.count) height += edgeBelow();
-    return height;
+    return height + restOfGap(level);
 }
 
 int CardHeights::autoMargins() const {

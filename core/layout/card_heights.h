@@ -34,9 +34,9 @@ TextHeights textHeights(const RolePlan& role, const TextInlineSizes<double>& acr
 /// is rounded, then subtracted.
 units::LengthBasis snappedBasis(const BandPlan& band, const Frame& frame);
 
-/// Vertical margins and box of a picture above the text.
-PartHeights pictureHeights(const BandPlan& band, const Frame& frame, const CardPlan& card, std::size_t part,
-                           double slotWidth);
+/// Vertical margins and box of a picture above the text, in a card of the sizes `sizes`.
+PartHeights pictureHeights(const BandPlan& band, const InlineSizes<double>& sizes, const CardPlan& card,
+                           std::size_t part, double slotWidth);
 
 /// Heights that one card contributes to its line of cards, in CSS px. CSS Grid 2 § 11.5 calls them the
 /// contributions of an item to its tracks.
@@ -72,6 +72,12 @@ public:
 
 private:
     [[nodiscard]] bool isBeside(std::size_t part) const { return card_.beside == part; }
+    /// Half of the row gap, on the engine's grid.
+    [[nodiscard]] double halfGap() const { return band_.profile->halfOfGap(frame_.rowGap); }
+    /// The rest of the gap, by which the next level starts lower. CSS px.
+    [[nodiscard]] double restOfGap(std::size_t level) const {
+        return level + 1 < band_.levels.count ? frame_.rowGap - 2 * halfGap() : 0;
+    }
     [[nodiscard]] double edgeAbove() const { return frame_.cardBorder + frame_.cardPadding.top; }
     [[nodiscard]] double edgeBelow() const { return frame_.cardBorder + frame_.cardPadding.bottom; }
 

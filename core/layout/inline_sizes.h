@@ -129,7 +129,10 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     sizes.basis.percent = sizes.rowContentWidth;
     sizes.columnGap = resolved(band.columnGap);
     sizes.rowGap = resolved(band.rowGap);
-    const Number columns = sizes.rowContentWidth - (band.columns - 1) * sizes.columnGap;
+    // The width of a card in a centred row is one calculation, in which the gap is not rounded.
+    const Number gap =
+        band.centred ? rounded.term(band.columnGap.resolve(sizes.basis), band.columnGap) : sizes.columnGap;
+    const Number columns = sizes.rowContentWidth - (band.columns - 1) * gap;
     sizes.columnWidth =
         units::max(none, rounded.column(columns, band.columns, band.centred ? centredSpare : 0));
 
@@ -160,11 +163,25 @@ InlineSizes<Number> inlineSizesAt(const IntervalPlan& interval, const Number& wi
     return sizes;
 }
 
+/// Content width in CSS px of a card, as the stylesheet states it in units of the row with aligned parts:
+/// less padding and the specified borders (emit::contentInRow), even if the column has no room for these.
+template <class Number>
+Number contentInRow(const InlineSizes<Number>& card) {
+    return card.columnWidth - card.cardPadding.left - card.cardPadding.right -
+           2 * (card.cardBorder + card.borderDifference);
+}
+
 /// Margins in CSS px of a picture above the text. A full-bleed picture has negative inline margins, so that
 /// it covers the card's padding.
 template <class Number>
 EdgesOf<Number> pictureMargin(const BandPlan& band, const InlineSizes<Number>& card) {
     EdgesOf<Number> margin = band.pictureMargin.resolve(card.basis);
+    if (band.levelled) {
+        units::LengthBasisOf<Number> inRow = card.basis;
+        inRow.percent = contentInRow(card);
+        margin.top = band.pictureMargin.top.resolve(inRow);
+        margin.bottom = band.pictureMargin.bottom.resolve(inRow);
+    }
     if (band.bleed && !band.beside) {
         margin.left = -card.cardPadding.left;
         margin.right = -card.cardPadding.right;
@@ -177,11 +194,7 @@ template <class Number>
 Number pictureWidth(const BandPlan& band, const InlineSizes<Number>& card) {
     const EdgesOf<Number> margin = pictureMargin(band, card);
     Number room = card.cardContent - margin.left - margin.right;
-    // With aligned parts the stylesheet states the width in units of the row, less padding and the specified
-    // borders (emit::contentInRow), even if the column has no room for these.
-    if (band.levelled)
-        room = card.columnWidth - card.cardPadding.left - card.cardPadding.right -
-               2 * (card.cardBorder + card.borderDifference) - margin.left - margin.right;
+    if (band.levelled) room = contentInRow(card) - margin.left - margin.right;
     return units::max(Number(0), room);
 }
 

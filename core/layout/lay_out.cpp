@@ -109,7 +109,8 @@ private:
         part.margin = pictureMargin<double>(band_, frame_);
         part.box.width = pictureWidth<double>(band_, frame_);
         const double across = drawn_ ? drawnPictureWidth(band_, drawnSizes_) : part.box.width;
-        const PartHeights heights = pictureHeights(band_, frame_, card, index, across);
+        const InlineSizes<double>& sizes = drawn_ ? drawnSizes_ : frame_;
+        const PartHeights heights = pictureHeights(band_, sizes, card, index, across);
         part.margin.top = heights.above;
         part.margin.bottom = heights.below;
         part.box.height = heights.box;

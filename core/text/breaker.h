@@ -58,8 +58,13 @@ private:
         return lineWidth(paragraph_, query_, start.cluster, start.correction, opportunity);
     }
     [[nodiscard]] Number hyphenWidth(const Opportunity& at) const {
-        return paragraph_.hyphenAdvanceBefore(at.cluster) * query_.size +
+        return correctionWidth<Number>(paragraph_.hyphenAdvanceBefore(at.cluster), query_) +
                at.endLetterUnits * query_.letterSpacing;
+    }
+    /// `width` of the line from `start` to `at` with the rest of the ligature in which it ends.
+    [[nodiscard]] Number withLigature(const LineStart& start, const Opportunity& at, Number width) const {
+        if (start.cluster <= at.affected && at.fitCorrection != 0) width += at.fitCorrection * query_.size;
+        return width;
     }
     static bool isHyphen(const Opportunity& at) { return at.kind == Opportunity::Kind::SoftHyphen; }
     /// True if the line from `start` does not end at `at`, because the engine does not look at the character
@@ -81,9 +86,10 @@ private:
         std::size_t k = next;
         for (; k < all.size(); ++k) {
             if (isUnseen(start, all[k])) continue;
-            const Number width = widthTo(start, all[k]);
+            const Number drawn = widthTo(start, all[k]);
+            const Number width = withLigature(start, all[k], drawn);
             if (policy_.fits(width)) {
-                line = {&all[k], width};
+                line = {&all[k], drawn};
                 afterHyphen = false;
                 if (all[k].kind == Opportunity::Kind::Forced) return line;
                 continue;
@@ -130,6 +136,10 @@ private:
         left_ = {next, last, static_cast<std::size_t>(inside - cuts.begin())};
         const bool neverCut = query_.overflowWrap == project::OverflowWrap::Normal;
         if (!hasPlace(0) || (neverCut && isHyphen(*places_.front()))) return {};
+        if (places_.front()->breaksAtLineStart && places_.front()->cluster == start.cluster + 1) {
+            const Number width = widthTo(start, *places_.front());
+            if (policy_.fits(width)) return {places_.front(), width, over};
+        }
         return paragraph_.reservesHyphen() ? cutBesideHyphen(start, over) : cutInOrder(start, over);
     }
 
@@ -169,17 +179,16 @@ private:
         Choice line{nullptr, 0, over};
         for (std::size_t i = 0; hasPlace(i); ++i) {
             const Opportunity* place = places_[i];
-            Number width = widthTo(start, *place);
-            const bool corrected = start.cluster <= place->affected && place->fitCorrection != 0;
-            if (corrected) width += place->fitCorrection * query_.size;
+            const Number drawn = widthTo(start, *place);
+            const Number width = withLigature(start, *place, drawn);
             const bool fitting = policy_.fits(width);
             if (fitting || line.end == nullptr) {
                 line.end = place;
-                line.width = widthTo(start, *place);
-                if (!fitting && corrected) line.over = width;
+                line.width = drawn;
+                if (!fitting) line.over = lesser(line.over, width);
                 if (isHyphen(*place)) return line;
             } else {
-                line.over = width;
+                line.over = lesser(line.over, width);
             }
             if (!fitting && !(isHyphen(*place) && policy_.fits(width - hyphenWidth(*place)))) return line;
         }

@@ -210,7 +210,10 @@ void ParagraphBuilder::findFaces() {
         if (text_[begin] != lineFeed) {
             bool fallback = false;
             const std::u16string_view grapheme = std::u16string_view(text_).substr(begin, end - begin);
-            const FacePtr face = faceFor(grapheme, copyRunOf(begin), fallback);
+            FacePtr face = faceFor(grapheme, copyRunOf(begin), fallback);
+            // As if it were not in the text.
+            const bool unshaped = text_[begin] == softHyphen && !profile_.shapesSoftHyphens();
+            if (unshaped && begin > 0 && copyRunOf(begin - 1) == copyRunOf(begin)) face = faces_[begin - 1];
             for (std::size_t i = begin; i < end; ++i) {
                 faces_[i] = face;
                 fallback_[i] = fallback;
@@ -349,6 +352,12 @@ bool ParagraphBuilder::endsPiece(std::uint32_t unit) const {
     return unit == 0 || unit + 1 == text_.size() || isApart(unit - 1, unit) || isApart(unit, unit + 1);
 }
 
+// The hyphen that is drawn at a soft hyphen is of the first face of the family list.
+FacePtr ParagraphBuilder::faceOfCluster(std::uint32_t unit, const Item& item) const {
+    const std::vector<FacePtr>& faces = facesOfCopyRun_[copyRunOf(unit)];
+    return text_[unit] == softHyphen && !faces.empty() ? faces.front() : item.face;
+}
+
 // Each HarfBuzz cluster becomes one cluster. A ligature becomes one for each of its graphemes, with an equal
 // share of the advance, because a line may break inside it, such as at a soft hyphen. CSS Fonts 4 leaves the
 // shares to the engine; Chromium and Firefox both use equal ones.
@@ -375,7 +384,8 @@ void ParagraphBuilder::addClusters(const Item& item, std::uint32_t begin, std::u
         cluster.begin = starts[i];
         cluster.firstGlyph = leftmost ? firstGlyph : glyphs;
         cluster.glyphCount = static_cast<std::uint16_t>(leftmost ? glyphs - firstGlyph : 0);
-        cluster.run = runOf(begin, item.face);
+        cluster.run =
+            runOf(text_[starts[i]] == softHyphen ? starts[i] : begin, faceOfCluster(starts[i], item));
         cluster.level = item.level;
         cluster.space = text_[starts[i]] == u' ';
         cluster.wordUnits = text_[starts[i]] == u' ' || text_[starts[i]] == noBreakSpace ? 1 : 0;
@@ -463,6 +473,7 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
     while (made.lineEnd > 0 && hangs(made_->clusters_[made.lineEnd - 1]))
         --made.lineEnd;
     if (kind == Opportunity::Kind::Plain || kind == Opportunity::Kind::SoftHyphen) correct(made);
+    if (kind == Opportunity::Kind::Plain && !profile_.reshapesAtBreaks()) keepLigature(made);
     if (kind == Opportunity::Kind::Space && made.lineEnd > 0 && cluster < made_->clusters_.size() &&
         showsEndOf(made_->clusters_[made.lineEnd - 1]) &&
         made_->isInOneInline(made_->clusters_[made.lineEnd - 1], made_->clusters_[cluster]))
@@ -575,8 +586,9 @@ std::uint32_t ParagraphBuilder::affectedBy(std::uint32_t cluster) const {
     return first;
 }
 
-// An engine that does not reshape lines (Firefox 153) counts a whole ligature for a line that is cut inside
-// it, but draws only a share of it. `ti` is one glyph of Lato: in 17.3 px, `kişiliktir` at 15.3 px is cut
+// An engine that does not reshape lines (Firefox 153) counts a whole ligature for a line that ends inside it,
+// but draws only a share of it. `->` is one glyph of Manrope: `left->right` breaks after the hyphen only if
+// the arrow fits. `ti` is one glyph of Lato: in 17.3 px, `kişiliktir` at 15.3 px is cut
 // after `ik`, although a share of `t` would fit.
 void ParagraphBuilder::keepLigature(Opportunity& cut) const {
     const std::vector<std::uint32_t>& starts = ligatureStart_;
@@ -604,6 +616,7 @@ void ParagraphBuilder::addOverflowOpportunities() {
                 always ? Opportunity::Kind::OverflowingWord : Opportunity::Kind::OverflowWrap;
             Opportunity cut = opportunity(i, hyphen ? Opportunity::Kind::SoftHyphen : kind);
             cut.lineEnd = i;
+            cut.breaksAtLineStart = profile_.breaksAtLineStart(text_, clusters[i].begin);
             made_->overflowOpportunities_.push_back(cut);
         }
         begin = word.cluster;

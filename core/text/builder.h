@@ -38,6 +38,8 @@ private:
     [[nodiscard]] std::vector<hb_script_t> findScripts() const;
     void itemise();
     void shape(const Item& item);
+    /// The face of the cluster at code unit `unit` of `item`.
+    [[nodiscard]] FacePtr faceOfCluster(std::uint32_t unit, const Item& item) const;
     void addClusters(const Item& item, std::uint32_t begin, std::uint32_t end, std::uint32_t firstGlyph,
                      double advance, bool unsafe);
     void shapeBreak(const Item& item);

@@ -54,6 +54,7 @@ void findDrawnPositions(const Paragraph& paragraph, const LineQuery& query, doub
     double inside = 0;  // of this inline box
     std::vector<double>& ends = drawn.ends;
     ends.clear();
+    drawn.profile = &profile;
     const std::vector<Cluster>& clusters = paragraph.clusters();
     for (std::uint32_t i = 0; i < clusters.size(); ++i) {
         const Cluster& cluster = clusters[i];

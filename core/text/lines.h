@@ -35,6 +35,7 @@ struct Line {
 struct DrawnPositions {
     std::vector<double>
         ends;  ///< for each cluster the end of those before it, and the end of the line; CSS px
+    const BreakProfile* profile = nullptr;  ///< rounds the advances of hyphens, too
 };
 
 /// The values that decide how a paragraph is broken into lines. CSS px.
@@ -54,6 +55,15 @@ struct LineQueryOf {
     double heightSize = 0, lineHeight = 0;
 };
 using LineQuery = LineQueryOf<double>;
+
+/// Width in CSS px of `ems`, which a break adds to its line: a hyphen, or kerning undone.
+template <class Number>
+Number correctionWidth(double ems, const LineQueryOf<Number>& query) {
+    if constexpr (std::is_same_v<Number, double>)
+        if (query.drawn != nullptr && query.drawn->profile != nullptr)
+            return query.drawn->profile->drawnAdvance(ems * query.size);
+    return ems * query.size;
+}
 
 /// What the width of a line is made of: em of its size, letter spacings and word spacings.
 struct LineContent {
@@ -78,7 +88,7 @@ Number lineWidth(const Paragraph& paragraph, const LineQueryOf<Number>& query, s
         if (query.drawn != nullptr) {
             const std::uint32_t end = std::max(at.lineEnd, first);
             return query.drawn->ends[end] - query.drawn->ends[first] +
-                   (startCorrection + at.endCorrection) * query.size +
+                   correctionWidth(startCorrection + at.endCorrection, query) +
                    at.endLetterUnits * query.letterSpacing;
         }
     const LineContent content = lineContent(paragraph, first, startCorrection, at);

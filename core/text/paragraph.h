@@ -63,6 +63,9 @@ struct Opportunity {
     float endCorrection = 0;    ///< em, added to a line that ends here (kerning undone, a hyphen's advance)
     float startCorrection = 0;  ///< em, added to a line that starts here
     std::uint8_t endLetterUnits = 0;  ///< letter spacing added with the hyphen
+    /// True if a line that is too wide ends here if it starts one character before, although the unbroken
+    /// text has no break here.
+    bool breaksAtLineStart = false;
     /// True if a line does not end here that starts only one character before.
     bool needsTwoBefore = false;
     /// Values with which the engine decides if a line that is cut here fits. `fitCorrection`: em, added to

@@ -94,6 +94,12 @@ public:
     /// True if a character of no script has a script of its piece of text only: text of one direction and one
     /// style between forced breaks. False: of the paragraph.
     [[nodiscard]] virtual bool resolvesScriptsByPiece() const = 0;
+    /// True if a line that starts with the character before code unit `i` may break before `i`, although the
+    /// unbroken text has no break there: the engine does not look at the text before the line.
+    [[nodiscard]] virtual bool breaksAtLineStart(std::u16string_view text, std::size_t i) const = 0;
+    /// True if a soft hyphen is shaped in the first face of its family list, so that a text in another face
+    /// is shaped in two pieces; false if text is shaped as if it had no soft hyphen.
+    [[nodiscard]] virtual bool shapesSoftHyphens() const = 0;
     /// True if `unit` is shaped together with its neighbours; false if nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
     /// True if letter spacing is added after each grapheme cluster; false if after each cluster of HarfBuzz.
@@ -112,6 +118,9 @@ public:
     /// half the difference of the gaps on each side, not counting padding and border of the subgrid. By CSS
     /// Grid 2 § 9 the height includes the difference.
     [[nodiscard]] virtual bool addsGapToMinHeight() const = 0;
+    /// Half of the row gap `gap` in CSS px, on the engine's grid: a track of a grid is lower by this much on
+    /// each side with a gap than the part that it has in a subgrid without gaps. CSS Grid 2 § 9.
+    [[nodiscard]] virtual double halfOfGap(double gap) const = 0;
     /// True if `vw` excludes a classic scrollbar that the root always shows.
     [[nodiscard]] virtual bool vwExcludesSteadyScrollbar() const = 0;
     /// `length` in CSS px, rounded to the grid on which the engine places boxes vertically, so that positions

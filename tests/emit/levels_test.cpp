@@ -66,5 +66,26 @@ TEST(Stylesheet, LevelsPartsAsTheLayoutDoes) {
     }
 }
 
+// Measured in Firefox 153: a subgrid counts a percentage in the vertical margin of a picture as 0 for the
+// height of the row, and not for the positions of the parts. So the stylesheet has none there.
+TEST(Stylesheet, PicturesInASubgridHaveNoPercentagesInVerticalMargins) {
+    const auto margin = [](const std::string& level) {
+        project::Problems problems;
+        const auto project = project::parse(
+            R"({"format": "tenter-project", "version": 1, "name": "Test", "row": "walks", "style": {"row": {"level": ")" +
+                level +
+                R"(", "columnGap": "1.75rem"}, "card": {"padding": {"top": "1.25rem", "right": "1.25rem", "bottom": "1.25rem", "left": "1.25rem"},
+                "border": {"width": "1px"}}, "picture": {"margin": {"top": "0", "right": "3%", "bottom": "1.48%", "left": "0"}}},
+                "cards": [{"parts": [{"picture": "a.png", "size": [320, 213]}]}], "variants": [{"class": "row", "bands": [{"set": {"row": {"columns": 3}}}]}]})",
+            "test", {}, problems);
+        EXPECT_TRUE(project) << (problems.empty() ? "" : problems.front().line());
+        StylesheetOptions options;
+        options.variants = {0};
+        return tests::computed(tests::readCss(stylesheet(*project, options)), ".row .walks-picture", 900);
+    };
+    EXPECT_EQ(margin("none").at("margin"), "0 3% 1.48% 0");
+    EXPECT_EQ(margin("subgrid").at("margin"), "0 3% calc(-0.0543rem - 0.0296px + 0.4933cqi) 0");
+}
+
 }  // namespace
 }  // namespace tenter::emit

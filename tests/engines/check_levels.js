@@ -44,9 +44,9 @@ function* projects() {
         const top = ((r >> 1) + b) % 2 === 1 ? '10px' : 'auto';
         const padding = {top: '14px', right: bleed ? '18px' : '5%', bottom: '22px', left: '18px'};
         const style = {
-          row: {level: 'subgrid', rowGap: gapped ? '26px' : '0', columnGap: gapped ? '24px' : '3%', columns: 2},
+          row: {level: 'subgrid', rowGap: gapped ? '26.234375px' : '0', columnGap: gapped ? '24px' : '3%', columns: 2},
           card: {direction, bleed, padding, border: {width: '2px'}},
-          picture: {margin: {right: '4%', left: '7px'}},
+          picture: {margin: {top: '3%', right: '4%', bottom: '2.1%', left: '7px'}},
           text: {heading: {size: 21}, body: {size: 16}, button: {size: 16, margin: {top}}},
         };
         const says = `${letters.join(' ')}, ${direction}, ${bleed ? 'full-bleed' : 'inset'}, gap ${style.row.rowGap}, button ${top}`;

@@ -351,6 +351,20 @@ TEST(Layout, AsDrawnTheCardsOfACentredRowAreCalculations) {
     EXPECT_NEAR(layOut(row, 1400).cards[0].box.width, column - 0.02, 1e-9);
 }
 
+// Measured in Firefox 153: the gap in the calculation of the width of a card in a centred row is not rounded,
+// so that this card is 99.2333 px wide, and 8.97 % of its content 6.8 px.
+TEST(Layout, AsDrawnTheGapOfACentredRowIsPartOfTheCalculation) {
+    const auto project = projectOf(
+        R"({"row": {"width": "511.26667px", "columnGap": "0.73%", "lastLine": "center"},
+            "card": {"padding": {"top": "0", "right": "2.66667px", "bottom": "0", "left": "18.66667px"}, "border": {"width": "1px"}},
+            "text": {"body": {"family": ["Lato"], "size": 16, "lineHeight": "8.97cqi", "margin": {"top": "0", "bottom": "0"}}}})",
+        columns(5), R"([{"parts": [{"role": "body", "copy": "abc"}]}])");
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    const PreparedRow row(project, 0, store, text::gecko());
+    EXPECT_NEAR(layOutDrawn(row, 920).parts[0].lineHeight, 6.8, 1e-9);
+}
+
 // Measured in Firefox 153: text of 10 px in Thai is drawn at 13 px and, with a line height of 1.5, 19.5 px
 // high. Lengths in em stay as they are; Chromium 156 has no such limit.
 TEST(Layout, FirefoxDrawsNoThaiTextBelow13Px) {

@@ -63,5 +63,20 @@ TEST(Levels, AlignPartsAcrossTheRow) {
     }
 }
 
+// Measured in Chromium 156: with a row gap of 15.234375 px (975/64), of which half is no whole number of 1/64
+// px, parts of 20 px in a subgrid without gaps stand 20.015625 px apart; with 15.25 px 20 px apart.
+TEST(Levels, HalfOfAGapIsRoundedAsInChromium) {
+    const auto apart = [](const std::string& gap) {
+        const auto row = test::prepareRow(test::projectOf(
+            test::styleOf(R"({"level": "subgrid", "rowGap": ")" + gap + R"("})", test::plainCard),
+            R"([{"set": {"row": {"columns": 1}, "text": {"heading": {"lineHeight": "20px"}, "body": {"lineHeight": "20px"}}}}])",
+            R"([{"parts": [{"role": "heading", "copy": "a"}, {"role": "body", "copy": "a"}]}])"));
+        const Layout layout = layOutDrawn(row, 700);
+        return layout.parts[1].box.y - layout.parts[0].box.y;
+    };
+    EXPECT_EQ(apart("15.234375px"), 20.015625);
+    EXPECT_EQ(apart("15.25px"), 20);
+}
+
 }  // namespace
 }  // namespace tenter::layout

@@ -63,6 +63,11 @@ public:
     }
     [[nodiscard]] bool spacesMinContent() const override { return base_.spacesMinContent(); }
     [[nodiscard]] bool addsGapToMinHeight() const override { return base_.addsGapToMinHeight(); }
+    [[nodiscard]] double halfOfGap(double gap) const override { return base_.halfOfGap(gap); }
+    [[nodiscard]] bool breaksAtLineStart(std::u16string_view text, std::size_t i) const override {
+        return base_.breaksAtLineStart(text, i);
+    }
+    [[nodiscard]] bool shapesSoftHyphens() const override { return base_.shapesSoftHyphens(); }
     [[nodiscard]] double borderAllowance() const override { return base_.borderAllowance(); }
     [[nodiscard]] bool spacesHyphen() const override { return base_.spacesHyphen(); }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override {

@@ -139,5 +139,23 @@ TEST(Grids, ChromiumRoundsUpTheTextOfEachInlineBox) {
     EXPECT_NEAR(width(gecko()), low, 1.5 / 60);
 }
 
+// Measured in Firefox 153: the hyphen that is drawn at a soft hyphen has an advance of whole 1/60 px.
+TEST(Grids, FirefoxRoundsTheAdvanceOfAHyphen) {
+    const ParagraphPtr paragraph =
+        Paragraph::prepare(test::plain("co\u00ADop"), test::styleOf("Lato"), test::fonts(), gecko());
+    LineQuery query = test::at(15.6848, 400);
+    DrawnPositions positions;
+    findDrawnPositions(*paragraph, query, 15.6848, gecko(), positions);
+    query.size = gecko().drawnSize(15.6848, paragraph->strut().get());
+    query.drawn = &positions;
+    const Opportunity& hyphen = paragraph->opportunities().front();
+    ASSERT_EQ(hyphen.kind, Opportunity::Kind::SoftHyphen);
+    const double steps = lineWidth(*paragraph, query, 0, 0, hyphen) * 60;
+    EXPECT_NEAR(steps, std::round(steps), 1e-6);
+    EXPECT_GT(
+        std::abs(hyphen.endCorrection * query.size * 60 - std::round(hyphen.endCorrection * query.size * 60)),
+        0.01);
+}
+
 }  // namespace
 }  // namespace tenter::text

@@ -473,5 +473,64 @@ TEST(Lines, ChromiumSeesNoLetterBeforeAHyphenThatStartsALine) {
     EXPECT_EQ(test::textsOf(*test::prepare("एक-एक", style), query), (Texts{"ए", "क", "-ए", "क"}));
 }
 
+// Measured in Chromium 156, in italics of Lato at 16.33256 px, 14.0722 px wide: the Hebrew letter that keeps
+// the maqaf together with the digits is on the line before, so the line that starts with the maqaf breaks
+// after it, although the first digit fits.
+TEST(Lines, ChromiumBreaksAfterAMaqafThatStartsALine) {
+    ShapingStyle style = test::styleOf("Lato");
+    style.family = {"Lato", "Noto Sans Hebrew"};
+    style.italic = true;
+    EXPECT_EQ(cutLines("ב־6:30", 14.0722, blink(), style, 16.33256), (Texts{"ב", "־", "6:", "3", "0"}));
+    EXPECT_FALSE(blink().breaks(u"ב־6:30", "en")[2]);
+}
+
+// Measured at 100 px in Noto Sans Hebrew and Lato: `era` with a soft hyphen before the `a` is 138.9 px wide
+// in Chromium 156, which shapes the soft hyphen in the first face, and 138.1 px in Firefox 153, as without.
+// `er` with a hyphen of the first face is 121.3 and 120.5 px wide.
+TEST(Lines, FirefoxKernsAcrossASoftHyphenInAFallbackFace) {
+    ShapingStyle style = test::styleOf("Lato");
+    style.family = {"Noto Sans Hebrew", "Lato"};
+    const auto widths = [&](const BreakProfile& profile, double available) {
+        const ParagraphPtr paragraph =
+            Paragraph::prepare(test::plain("er\u00ADa"), style, test::fonts(), profile);
+        std::vector<Line> lines;
+        breakLines(*paragraph, test::at(100, available), profile, lines);
+        return lines;
+    };
+    EXPECT_NEAR(widths(blink(), 200).at(0).width, 138.9, 0.01);
+    EXPECT_NEAR(widths(gecko(), 200).at(0).width, 138.1, 0.01);
+    EXPECT_NEAR(widths(blink(), 130).at(0).width, 121.3, 0.01);
+    EXPECT_NEAR(widths(gecko(), 130).at(0).width, 120.5, 0.01);
+}
+
+// Measured in Firefox 153: `->` is one glyph of Manrope, which counts as a whole for a line that ends between
+// its two characters.
+TEST(Lines, FirefoxCountsAWholeLigatureAtABreakInsideIt) {
+    const ParagraphPtr paragraph = Paragraph::prepare(test::plain("tuổi ab-12-cd phải left->right đi"),
+                                                      test::styleOf("Manrope"), test::fonts(), gecko());
+    std::vector<Line> lines;
+    breakLines(*paragraph, test::at(15.637872, 90.049), gecko(), lines);
+    Texts texts;
+    for (const Line& line : lines)
+        texts.push_back(paragraph->utf8(line.first, line.end));
+    EXPECT_EQ(texts, (Texts{"tuổi ab-12-", "cd phải", "left->right", "đi"}));
+}
+
+// A soft hyphen that does not fit by a hair, then a letter that is far too wide: the hyphen decides the
+// slack.
+TEST(Lines, SlackOfACutIsThatOfTheNarrowestTextThatDoesNotFit) {
+    const ParagraphPtr paragraph =
+        Paragraph::prepare(test::plain("Will\u00ADW"), test::styleOf("Lato"), test::fonts(), gecko());
+    const Opportunity& hyphen = paragraph->opportunities().front();
+    ASSERT_EQ(hyphen.kind, Opportunity::Kind::SoftHyphen);
+    LineQuery query = test::at(15, 1000);
+    query.overflowWrap = OverflowWrap::Anywhere;
+    const double hyphenated = lineWidth(*paragraph, query, 0, 0, hyphen);
+    query.available = hyphenated - 0.01;
+    std::vector<Line> lines;
+    breakLines(*paragraph, query, gecko(), lines);
+    EXPECT_NEAR(lines.at(0).slack, 0.01 / hyphenated, 1e-5);
+}
+
 }  // namespace
 }  // namespace tenter::text

@@ -104,6 +104,18 @@ public:
     [[nodiscard]] bool kerns(std::string_view) const override { return true; }
     [[nodiscard]] hb_script_t scriptOfCommon() const override { return HB_SCRIPT_COMMON; }
     [[nodiscard]] bool resolvesScriptsByPiece() const override { return false; }
+    /// Measured in Chromium 156: in a column of 14 px, `־6:30` after a line `ב` breaks after the maqaf, which
+    /// rule LB21a of UAX #14 keeps together with the digits after a Hebrew letter.
+    [[nodiscard]] bool breaksAtLineStart(std::u16string_view text, std::size_t i) const override {
+        if (i < 2 || !isHebrewLetter(text[i - 2])) return false;
+        const int kind = u_getIntPropertyValue(text[i - 1], UCHAR_LINE_BREAK);
+        if (kind != U_LB_HYPHEN && kind != U_LB_BREAK_AFTER) return false;
+        const std::u16string_view line = text.substr(i - 1);
+        return breaksBefore(line, 1, icuLineBreaks(line, "", LineStrictness::Normal)[1]);
+    }
+    /// Measured in Chromium 156 with Lato after Noto Sans Hebrew: `r` and `a` of `er` soft hyphen `ate` are
+    /// not kerned; with Lato alone they are.
+    [[nodiscard]] bool shapesSoftHyphens() const override { return true; }
     [[nodiscard]] bool shapesAcross(char16_t) const override { return true; }
     [[nodiscard]] bool spacesGraphemes() const override { return false; }
     /// The script of the run decides, and for a character of several scripts all of them: no spacing after an
@@ -116,6 +128,9 @@ public:
     [[nodiscard]] bool spacesHyphen() const override { return false; }
     [[nodiscard]] bool dropsLineFeedBetweenIdeographs() const override { return false; }
     [[nodiscard]] bool addsGapToMinHeight() const override { return false; }
+    /// Measured in Chromium 156: with a gap of 15.234375 px (975/64), parts of 20 px stand 20.015625 px
+    /// apart.
+    [[nodiscard]] double halfOfGap(double gap) const override { return floor64(gap / 2); }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
 
     [[nodiscard]] double snapped(double length) const override { return floor64(length); }

@@ -129,6 +129,10 @@ public:
     [[nodiscard]] hb_script_t scriptOfCommon() const override { return HB_SCRIPT_LATIN; }
     /// Measured in Firefox 153: `11:00.` is shaped as Latin text at the end of a Hebrew sentence, too.
     [[nodiscard]] bool resolvesScriptsByPiece() const override { return true; }
+    [[nodiscard]] bool breaksAtLineStart(std::u16string_view, std::size_t) const override { return false; }
+    /// Measured in Firefox 153 with Lato after Noto Sans Hebrew: `r` and `a` of `er` soft hyphen `ate` are
+    /// kerned, and the hyphen is drawn in the first family.
+    [[nodiscard]] bool shapesSoftHyphens() const override { return false; }
     /// Measured in Firefox 153 in five families: `A` and `V` are not kerned across a no-break space, a
     /// zero-width space, a word joiner or U+FEFF; across joiners and a soft hyphen they are.
     [[nodiscard]] bool shapesAcross(char16_t unit) const override {
@@ -148,6 +152,7 @@ public:
     /// Measured in Firefox 153: with a row gap of 36 px, `min-height: 48px` makes a track of 84 px, and of 66
     /// px in the first and the last level.
     [[nodiscard]] bool addsGapToMinHeight() const override { return true; }
+    [[nodiscard]] double halfOfGap(double gap) const override { return gap / 2; }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return false; }
 
     [[nodiscard]] double snapped(double length) const override { return round60(length); }

@@ -325,6 +325,23 @@ export const rows = {
     },
     cards: [...cardsIn('en'), ...cardsIn('de'), ...cardsIn('cs')].map((parts) => parts.slice(0, 2)),
   }),
+  // Aligned parts with shares of the card as margins of pictures, a gap whose half is rounded, and lines that are kept.
+  margins: row('margins', {
+    most: 4,
+    style: {
+      row: {level: 'subgrid', rowGap: '15.234375px', columnGap: '2%'},
+      card: {padding: sides('0.5rem', '1.1rem', '0.7rem', '0.9rem'), border: {width: '1px', colour: '#567'}},
+      picture: {margin: sides('3.1%', '0.5%', '2.04%', '3.4%')},
+      text: {heading: {family: ['Lato'], size: 18, margin: sides('0.5em', '0', '0.9%', '0')}, body: {family: ['Lato'], size: 14.7, keepLines: 3, padding: {bottom: '1.1%'}}, note: {family: ['Lato'], size: 13}},
+    },
+    cards: ['en', 'nl', 'cs'].flatMap((language) => cardsIn(language).map(([heading, body, button], i) => [{picture: 'picture.png', size: [320, 213], alt: 'A drawing'}, i === 1 ? textPart('note', body.copy) : heading, body, ...(i === 2 ? [] : [button])])),
+  }),
+  // Breaks and soft hyphens inside ligatures and between fallback faces, and a maqaf at the start of a line.
+  arrows: row('arrows', {
+    most: 6,
+    style: narrow({heading: {family: ['Manrope'], size: [[330, 15], [1900, 17]]}, body: {family: ['Noto Sans Hebrew', 'Lato'], hyphens: 'manual', letterSpacing: '0.09rem', overflowWrap: 'anywhere'}, note: {family: ['Lato', 'Noto Sans Hebrew'], slant: 'italic', overflowWrap: 'break-word'}}),
+    cards: ['tuổi ab-12-cd left->right đi', 'co\u00ADop\u00ADer\u00ADate ב־6:30 under-12s'].map((text) => ['heading', 'body', 'note'].map((role) => textPart(role, text))),
+  }),
   packed: row('packed', {
     fonts: [{family: 'Packed', file: 'packed.woff2', weight: 400}],
     heading: {family: ['Packed'], weight: 400},
