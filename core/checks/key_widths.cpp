@@ -1,12 +1,12 @@
 #include "checks/key_widths.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 #include "checks/titles.h"
 #include "project/cascade.h"
 #include "project/titles.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::checks {
@@ -30,14 +30,14 @@ std::vector<KeyWidth> keyWidths(const project::Project& project, std::size_t ind
         const bool differ = columns(band) != columns(band + 1);
         add(last, differ ? wording::say("last width of %1", {project::columnsLabel(columns(band))})
                          : wording::say("last width of a band"));
-        add(std::floor(last) + 1,
+        add(units::firstWholeWidthAbove(last),
             differ ? wording::say("first width of %1", {project::columnsLabel(columns(band + 1))})
                    : wording::say("first width of a band"));
     }
     for (const project::PageRange& range : project.page.ranges) {
         if (!range.upTo || *range.upTo >= project.mostWidth) break;
         add(*range.upTo, wording::say("last width of a page range"));
-        add(std::floor(*range.upTo) + 1, wording::say("first width of a page range"));
+        add(units::firstWholeWidthAbove(*range.upTo), wording::say("first width of a page range"));
     }
     add(project.mostWidth, wording::say("widest viewport"));
     if (!findings.empty())

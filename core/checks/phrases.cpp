@@ -7,6 +7,7 @@
 
 #include "project/titles.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::checks {
@@ -107,7 +108,8 @@ std::pair<double, double> firstAndLastWhole(const project::Project& project, con
     const double last = widestWholeWidth(span);
     // A breakpoint belongs to the band below it, so a span starts past its `from`; the project's first width
     // has no band below it.
-    const double first = span.from == project.leastWidth ? std::ceil(span.from) : std::floor(span.from) + 1;
+    const double first =
+        span.from == project.leastWidth ? std::ceil(span.from) : units::firstWholeWidthAbove(span.from);
     return {std::min(first, last), last};
 }
 

@@ -1,13 +1,13 @@
 #include "project/titles.h"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 #include <string_view>
 
 #include "project/cascade.h"
 #include "project/project.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::project {
@@ -40,7 +40,7 @@ std::string columnsLabel(int columns) {
 std::string bandTitle(const Project& project, const Variant& variant, std::size_t band) {
     // A breakpoint belongs to the band below it.
     const double after = band == 0 ? 0 : *variant.bands[band - 1].upTo;
-    const double first = after < project.leastWidth ? project.leastWidth : std::floor(after) + 1;
+    const double first = after < project.leastWidth ? project.leastWidth : units::firstWholeWidthAbove(after);
     const double last = std::min(variant.bands[band].upTo.value_or(project.mostWidth), project.mostWidth);
     const std::string columns = columnsLabel(resolve(project, variant, band).row.columns.value_or(1));
     //: The viewport widths of a band, and its columns

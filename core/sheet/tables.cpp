@@ -1,7 +1,6 @@
 #include "sheet/tables.h"
 
 #include <algorithm>
-#include <cmath>
 #include <functional>
 
 #include "checks/phrases.h"
@@ -13,6 +12,7 @@
 #include "project/cascade.h"
 #include "project/titles.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::sheet {
@@ -44,7 +44,8 @@ struct Widths {
 std::optional<Widths> widthsOf(const VariantFacts& facts, std::size_t band) {
     const std::vector<project::Band>& bands = facts.of().bands;
     const double after = band == 0 ? 0 : bands[band - 1].upTo.value_or(0);
-    const double from = after < facts.project.leastWidth ? facts.project.leastWidth : std::floor(after) + 1;
+    const double from =
+        after < facts.project.leastWidth ? facts.project.leastWidth : units::firstWholeWidthAbove(after);
     const double to = std::min(bands[band].upTo.value_or(facts.project.mostWidth), facts.project.mostWidth);
     if (from > to) return std::nullopt;
     return Widths{from, to};

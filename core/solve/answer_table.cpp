@@ -11,6 +11,7 @@
 #include "project/wording.h"
 #include "solve/constraint.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::solve {
@@ -299,7 +300,7 @@ AnswerTable answerTable(const project::Project& project, const Answer& answer, t
 }
 
 double firstWholeWidth(const SizeRow& row) {
-    return row.band == 0 ? row.narrow.width : std::floor(row.narrow.width) + 1;
+    return row.band == 0 ? row.narrow.width : units::firstWholeWidthAbove(row.narrow.width);
 }
 
 std::string bandLabel(const SizeRow& row) {

@@ -1,7 +1,6 @@
 #include "solve/wish.h"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 #include "checks/phrases.h"
@@ -10,6 +9,7 @@
 #include "solve/registry.h"
 #include "solve/wish_list.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::solve {
@@ -19,7 +19,7 @@ void WishList::add(const Constraint& kind, const std::string& role, const std::s
     const sweep::Interval whole{project.leastWidth, project.mostWidth};
     Wish wish{&kind, role, other, value, whole};
     wish.everywhere = from <= whole.from && to >= whole.to;
-    wish.firstWidth = from <= whole.from ? whole.from : std::floor(from) + 1;
+    wish.firstWidth = from <= whole.from ? whole.from : units::firstWholeWidthAbove(from);
     wish.widths = {std::max(from, whole.from), std::min(to, whole.to)};
     if (wish.widths.from < wish.widths.to) wishes_.push_back(std::move(wish));
 }

@@ -15,6 +15,7 @@
 #include "start/sheet_project.h"
 #include "units/number.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 #include "wording/say.h"
 
 namespace tenter::start {
@@ -275,8 +276,9 @@ private:
         std::string where = variantWords(difference.variant);
         if (difference.everyBand) return where;
         // Whole widths: a breakpoint belongs to the band below it.
-        const double first =
-            difference.from <= project_.leastWidth ? difference.from : std::floor(difference.from) + 1;
+        const double first = difference.from <= project_.leastWidth
+                                 ? difference.from
+                                 : units::firstWholeWidthAbove(difference.from);
         return where + (where.empty() ? "" : ", ") + units::pxRange(first, difference.upTo);
     }
 

@@ -1,5 +1,7 @@
 #include "axis/curves.h"
 
+#include "units/whole_width.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -42,7 +44,7 @@ double Bands::endBeside(double width, int direction) const {
     std::vector<double> ends{least};
     for (const double breakpoint : breakpoints) {
         ends.push_back(breakpoint);
-        ends.push_back(std::floor(breakpoint) + 1);
+        ends.push_back(units::firstWholeWidthAbove(breakpoint));
     }
     ends.push_back(most);
     double to = width;

@@ -12,6 +12,7 @@
 
 #include "document/wording.h"
 #include "row/canvas.h"
+#include "units/whole_width.h"
 
 namespace tenter::desktop::axis {
 
@@ -38,7 +39,7 @@ std::set<double> tabulatedWidths(const WidthScale& scale) {
         if (step * apart > scale.least()) widths.insert(step * apart);
     for (const double breakpoint : scale.breakpoints()) {
         widths.insert(std::floor(breakpoint));
-        widths.insert(std::floor(breakpoint) + 1);
+        widths.insert(units::firstWholeWidthAbove(breakpoint));
     }
     return widths;
 }

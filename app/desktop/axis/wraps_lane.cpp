@@ -9,6 +9,7 @@
 #include "document/wording.h"
 #include "row/ink.h"
 #include "session/changes.h"
+#include "units/whole_width.h"
 
 namespace tenter::desktop::axis {
 
@@ -43,7 +44,7 @@ std::optional<WrapsLane::Stop> WrapsLane::next(int direction) const {
     const double now = layouts_.width();
     // The line count exactly at a wrap point can be that of either side, so use the whole widths next to it.
     const auto stopAt = [&](const sweep::WrapPoint& wrap) {
-        return direction > 0 ? std::floor(wrap.width) + 1 : std::ceil(wrap.width) - 1;
+        return direction > 0 ? units::firstWholeWidthAbove(wrap.width) : std::ceil(wrap.width) - 1;
     };
     std::optional<double> stop;
     std::vector<const sweep::WrapPoint*> passed;

@@ -1,5 +1,7 @@
 #include "compare/width_order.h"
 
+#include "units/whole_width.h"
+
 #include <cmath>
 #include <set>
 
@@ -17,7 +19,7 @@ std::vector<double> widthOrder(double least, double most, const std::vector<doub
     add(last);
     for (const double breakpoint : breakpoints) {
         add(std::floor(breakpoint));
-        add(std::floor(breakpoint) + 1);
+        add(units::firstWholeWidthAbove(breakpoint));
     }
     for (double step = 64; step >= 1; step /= 2)
         for (double width = first; width <= last; width += step)

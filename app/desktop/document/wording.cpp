@@ -2,7 +2,6 @@
 
 #include <QKeySequence>
 #include <algorithm>
-#include <cmath>
 #include <iterator>
 #include <string_view>
 #include <variant>
@@ -13,6 +12,7 @@
 #include "project/titles.h"
 #include "session/layout_cache.h"
 #include "units/quantities.h"
+#include "units/whole_width.h"
 
 namespace tenter::desktop {
 
@@ -108,7 +108,7 @@ QString bandWidths(const project::Variant& variant, std::size_t band) {
     const std::optional<double>& last = bands[band].upTo;
     if (band == 0) return last ? QObject::tr("up to %1").arg(pixels(*last)) : QObject::tr("all widths");
     // The breakpoint itself belongs to the band below it, so this band starts at the next whole width.
-    const double first = std::floor(bands[band - 1].upTo.value_or(0)) + 1;
+    const double first = units::firstWholeWidthAbove(bands[band - 1].upTo.value_or(0));
     return last ? widthsTitle(first, *last) : QObject::tr("from %1").arg(pixels(first));
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "document/wording.h"
+#include "units/whole_width.h"
 
 namespace tenter::desktop::page_import {
 
@@ -19,7 +20,7 @@ QString widthsOf(const start::FoundDeclaration& declaration, double least, doubl
     QStringList ranges;
     for (const auto& [from, upTo] : declaration.widths) {
         if (from <= least && upTo >= most) return {};
-        ranges << widthsTitle(from <= least ? from : std::floor(from) + 1, std::floor(upTo));
+        ranges << widthsTitle(from <= least ? from : units::firstWholeWidthAbove(from), std::floor(upTo));
     }
     return ranges.join(", ");
 }

@@ -10,6 +10,7 @@
 #include "controls/text_editor.h"
 #include "document/wording.h"
 #include "row/lookup.h"
+#include "units/whole_width.h"
 
 namespace tenter::desktop::panels {
 
@@ -34,7 +35,7 @@ QString widthsText(const project::WishWidths& widths) {
         return widths.upTo ? QObject::tr("up to %1").arg(pixels(*widths.upTo))
                            : QObject::tr("at every width");
     // The width itself is not included, so the range starts at the next whole width.
-    const double first = std::floor(*widths.from) + 1;
+    const double first = units::firstWholeWidthAbove(*widths.from);
     return widths.upTo ? widthsTitle(first, *widths.upTo) : QObject::tr("from %1").arg(pixels(first));
 }
 
