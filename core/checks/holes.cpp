@@ -85,9 +85,9 @@ void checkHoles(const Subject& subject, Findings& out) {
            {canFill ? Severity::Warning : Severity::Note,
             commonPractice(),
             {wording::sayCount(
-                 "%1, %2 cards in %3 columns leave %n of %3 places empty in the last line of cards",
-                 "%1, %2 cards in %3 columns leave %n of %3 places empty in the last line of cards", empty,
-                 {atWidths(subject, cause.there), std::to_string(cards), std::to_string(worst)}),
+                 "%1, %n of %2 places in the last line of cards is empty",
+                 "%1, %n of %2 places in the last line of cards are empty", empty,
+                 {atWidths(subject, cause.there), std::to_string(worst)}),
              wording::say("The row looks unfinished"), fixOf(best, empty)}});
 }
 

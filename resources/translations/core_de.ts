@@ -438,11 +438,11 @@
         <translation>Die letzte Kartenzeile zentrieren (Reihe › Letzte Kartenzeile)</translation>
     </message>
     <message numerus="yes">
-        <source>%1, %2 cards in %3 columns leave %n of %3 places empty in the last line of cards</source>
-        <comment>%1, %2 cards in %3 columns leave %n of %3 places empty in the last line of cards</comment>
+        <source>%1, %n of %2 places in the last line of cards is empty</source>
+        <comment>%1, %n of %2 places in the last line of cards are empty</comment>
         <translation>
-            <numerusform>%1 lassen %2 Karten in %3 Spalten %n von %3 Plätzen in der letzten Kartenzeile leer</numerusform>
-            <numerusform>%1 lassen %2 Karten in %3 Spalten %n von %3 Plätzen in der letzten Kartenzeile leer</numerusform>
+            <numerusform>%1 ist %n von %2 Plätzen in der letzten Kartenzeile leer</numerusform>
+            <numerusform>%1 sind %n von %2 Plätzen in der letzten Kartenzeile leer</numerusform>
         </translation>
     </message>
     <message>
