@@ -52,7 +52,8 @@ TEST_F(Pictures, AreWrittenAndListed) {
         EXPECT_NE(picture["sizes"].get<std::string>().find("vw"), std::string::npos);
     }
     const Finished again = cut({"--format", "jpeg,webp", "--candidates", "2", "--json"});
-    for (const Json& file : Json::parse(again.out)["files"])
+    const Json kept = Json::parse(again.out);
+    for (const Json& file : kept["files"])
         EXPECT_TRUE(file["kept"].get<bool>());
     EXPECT_NE(again.err.find("0 files written"), std::string::npos) << again.err;
 }
