@@ -57,7 +57,7 @@ private Q_SLOTS:
         StylesheetDialog dialog(*session_, nullptr);
         show(dialog, "row.css");
         check(dialog, "Fallback fonts for late web fonts");
-        QTRY_VERIFY(!dialog.isPlanning());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog.isPlanning(), 30000);
         QTRY_VERIFY(!dialog.plan().notes.isEmpty());
         QVERIFY2(dialog.plan().notes.first().contains("with the fallback fonts, at"),
                  qPrintable(dialog.plan().notes.first()));
@@ -113,7 +113,7 @@ private Q_SLOTS:
         auto* const choice = dialog.findChild<QComboBox*>("pictures");
         choice->setCurrentIndex(1);
         Q_EMIT choice->activated(1);
-        QTRY_VERIFY(!dialog.isPlanning());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog.isPlanning(), 30000);
         QTRY_VERIFY(pictures().contains("pictures/low-tide.jpg"));
         QVERIFY(!dialog.plan().isEstimate);
         write(dialog);
@@ -125,7 +125,7 @@ private Q_SLOTS:
         PageFolderDialog dialog(*session_, nullptr);
         show(dialog, "site");
         check(dialog, "Include fonts that allow it");
-        QTRY_VERIFY(!dialog.isPlanning());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog.isPlanning(), 30000);
         QTRY_VERIFY(dialog.plan().notes.join(' ').contains("it is left out, as asked"));
         for (const ExportFile& file : dialog.plan().files)
             QVERIFY2(!file.name.startsWith("fonts"), qPrintable(file.name));
@@ -151,11 +151,11 @@ private:
         dialog.show();
         dialog.destination().setPath(folder_->filePath(name));
         Q_EMIT dialog.destination().changed();
-        QTRY_VERIFY(!dialog.isPlanning());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog.isPlanning(), 30000);
         QTRY_VERIFY(!dialog.plan().files.empty());
     }
     static void write(ExportDialog& dialog) {
-        QTRY_VERIFY(!dialog.isPlanning());
+        QTRY_VERIFY_WITH_TIMEOUT(!dialog.isPlanning(), 30000);
         dialog.writeOrStop();
         QTRY_VERIFY(dialog.outcome().has_value());
         QCOMPARE(dialog.outcome()->failure, QString());
