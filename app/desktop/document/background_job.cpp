@@ -3,28 +3,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 
-#if defined(__SANITIZE_THREAD__)
-#include <sanitizer/tsan_interface.h>
-#endif
-
 namespace tenter::desktop {
-
-namespace {
-
-// Qt hands tasks to the worker and results to the GUI thread, each after what was done before. The thread
-// sanitizer does not see that, because Qt is not built with it.
-void handOver([[maybe_unused]] void* what) {
-#if defined(__SANITIZE_THREAD__)
-    __tsan_release(what);
-#endif
-}
-void takeOver([[maybe_unused]] void* what) {
-#if defined(__SANITIZE_THREAD__)
-    __tsan_acquire(what);
-#endif
-}
-
-}  // namespace
 
 BackgroundJob::BackgroundJob(QObject* parent) : QObject(parent) {
     pool_.setMaxThreadCount(1);
@@ -34,31 +13,45 @@ BackgroundJob::~BackgroundJob() {
     stop_.request_stop();
     pool_.clear();
     pool_.waitForDone();
-    takeOver(this);
+    // The worker's last use of the queues is before this, for the thread sanitizer too.
+    const std::scoped_lock lock(mutex_);
 }
 
 void BackgroundJob::run(Task task) {
     ++pending_;
-    handOver(this);
-    pool_.start([this, serial = serial_, stop = stop_.get_token(), task = std::move(task)]() mutable {
-        takeOver(this);
-        if (stop.stop_requested()) return;
-        Delivery delivery = task(stop);
-        // What the task holds must not be destroyed on the GUI thread while it may still be in use here.
-        task = nullptr;
-        handOver(this);
-        QMetaObject::invokeMethod(
-            this, [this, serial, delivery = std::move(delivery)] { deliver(serial, delivery); },
-            Qt::QueuedConnection);
-    });
+    {
+        const std::scoped_lock lock(mutex_);
+        tasks_.push_back({serial_, stop_.get_token(), std::move(task)});
+    }
+    pool_.start([this] { runNext(); });
     announce();
 }
 
-void BackgroundJob::deliver(int serial, const Delivery& delivery) {
-    takeOver(this);
-    if (serial != serial_) return;
+void BackgroundJob::runNext() {
+    std::unique_lock lock(mutex_);
+    if (tasks_.empty()) return;
+    Waiting next = std::move(tasks_.front());
+    tasks_.pop_front();
+    lock.unlock();
+    if (next.stop.stop_requested()) return;
+    Delivery delivery = next.task(next.stop);
+    // What the task holds must not be destroyed on the GUI thread while it may still be in use here.
+    next.task = nullptr;
+    lock.lock();
+    results_.push_back({next.serial, std::move(delivery)});
+    lock.unlock();
+    QMetaObject::invokeMethod(this, "deliverNext", Qt::QueuedConnection);
+}
+
+void BackgroundJob::deliverNext() {
+    std::unique_lock lock(mutex_);
+    if (results_.empty()) return;
+    const Ready ready = std::move(results_.front());
+    results_.pop_front();
+    lock.unlock();
+    if (ready.serial != serial_) return;
     --pending_;
-    delivery();
+    ready.delivery();
     announce();
 }
 
@@ -70,6 +63,10 @@ void BackgroundJob::cancel() {
     stop_.request_stop();
     stop_ = std::stop_source();
     pool_.clear();
+    {
+        const std::scoped_lock lock(mutex_);
+        tasks_.clear();
+    }
     ++serial_;
     pending_ = 0;
     announce();

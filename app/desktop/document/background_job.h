@@ -3,8 +3,10 @@
 
 #include <QObject>
 #include <QThreadPool>
+#include <deque>
 #include <functional>
 #include <memory>
+#include <mutex>
 #include <stop_token>
 #include <utility>
 
@@ -50,12 +52,29 @@ Q_SIGNALS:
 private:
     using Delivery = std::function<void()>;
     using Task = std::function<Delivery(const std::stop_token&)>;
+    struct Waiting {
+        int serial = 0;
+        std::stop_token stop;
+        Task task;
+    };
+    struct Ready {
+        int serial = 0;
+        Delivery delivery;
+    };
     void run(Task task);
-    void deliver(int serial, const Delivery& delivery);
+    /// Runs the first waiting task; on the worker.
+    void runNext();
+    /// Delivers the first result that is ready, unless it was dropped.
+    Q_INVOKABLE void deliverNext();
     /// Emits `runningChanged` if it has.
     void announce();
 
     QThreadPool pool_;
+    // Tasks and results go through queues of our own: the thread sanitizer does not see what Qt orders,
+    // because Qt is not built with it.
+    std::mutex mutex_;
+    std::deque<Waiting> tasks_;
+    std::deque<Ready> results_;
     std::stop_source stop_;
     int serial_ = 0;   // of the newest start; results of others are dropped
     int pending_ = 0;  // tasks of that start whose result has not been delivered

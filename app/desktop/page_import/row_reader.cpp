@@ -11,15 +11,9 @@ constexpr int typingPause = 200;  // ms without typing before the page is read
 }  // namespace
 
 RowReader::RowReader(Document& document, QObject* parent) : QObject(parent), document_(document) {
-    pool_.setMaxThreadCount(1);
     typingTimer_.setSingleShot(true);
     typingTimer_.setInterval(typingPause);
     connect(&typingTimer_, &QTimer::timeout, this, &RowReader::readAgain);
-}
-
-RowReader::~RowReader() {
-    pool_.clear();
-    pool_.waitForDone();
 }
 
 void RowReader::setPage(const QByteArray& bytes, const std::filesystem::path& file, bool atOnce) {
@@ -73,16 +67,16 @@ void RowReader::measure() {
     // Queued, because the run must not be deleted while it emits a signal. A late answer is dropped.
     connect(
         run_.get(), &compare::PageRun::posted, this,
-        [this, job = job_](const QByteArray& text) {
-            if (job != job_) return;
+        [this, serial = serial_](const QByteArray& text) {
+            if (serial != serial_) return;
             measured_ = {std::move(result_.toMeasure), text.toStdString()};
             readAgain();
         },
         Qt::QueuedConnection);
     connect(
         run_.get(), &compare::PageRun::failed, this,
-        [this, job = job_](const QString& why) {
-            if (job != job_) return;
+        [this, serial = serial_](const QString& why) {
+            if (serial != serial_) return;
             run_.reset();
             Q_EMIT measuringFailed(why);
             Q_EMIT finished();
@@ -95,8 +89,8 @@ void RowReader::measure() {
 void RowReader::start(decltype(ImportRequest::change) change) {
     typingTimer_.stop();
     run_.reset();
-    const quint64 job = ++job_;
-    pool_.clear();
+    ++serial_;
+    job_.cancel();
     if (bytes_.isEmpty()) {
         onResult({});
         return;
@@ -117,15 +111,8 @@ void RowReader::start(decltype(ImportRequest::change) change) {
         onResult(readRow(request));
         return;
     }
-    pool_.start([this, job, request = std::move(request)] {
-        auto result = std::make_shared<ImportResult>(readRow(request));
-        QMetaObject::invokeMethod(
-            this,
-            [this, job, result] {
-                if (job == job_) onResult(std::move(*result));
-            },
-            Qt::QueuedConnection);
-    });
+    job_.start([request = std::move(request)](const std::stop_token&) { return readRow(request); },
+               [this](ImportResult result) { onResult(std::move(result)); });
 }
 
 void RowReader::onResult(ImportResult result) {

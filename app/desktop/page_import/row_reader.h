@@ -3,11 +3,11 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
 #include <memory>
 
 #include "compare/page_run.h"
+#include "document/background_job.h"
 #include "document/document.h"
 #include "page_import/row_import.h"
 
@@ -21,7 +21,6 @@ class RowReader : public QObject {
 
 public:
     explicit RowReader(Document& document, QObject* parent = nullptr);
-    ~RowReader() override;
     /// Sets the page; empty bytes: none. Reads it at once, or after a pause in typing.
     void setPage(const QByteArray& bytes, const std::filesystem::path& file, bool atOnce);
     void assignRole(const RoleAssignment& assignRole) { start(assignRole); }
@@ -60,7 +59,6 @@ private:
     void measure();
 
     Document& document_;
-    QThreadPool pool_;
     QTimer typingTimer_;
     QByteArray bytes_;
     std::filesystem::path file_;
@@ -68,10 +66,11 @@ private:
     ImportResult result_;
     bool intoNew_ = false;
     bool reading_ = false;
-    quint64 job_ = 0;
+    quint64 serial_ = 0;  // of the newest reading; what a browser measured for others is dropped
     std::optional<compare::Browser> browser_;
     Measurement measured_;
     std::unique_ptr<compare::PageRun> run_;
+    BackgroundJob job_;  // last, so that its thread ends before what it reports to
 };
 
 }  // namespace tenter::desktop::page_import

@@ -60,15 +60,9 @@ QRectF coverCrop(const QSizeF& picture, const PictureSlot& slot) {
 }
 
 Pictures::Pictures(QObject* parent) : QObject(parent) {
-    pool_.setMaxThreadCount(1);
     settled_.setSingleShot(true);
     settled_.setInterval(settleMilliseconds);
     connect(&settled_, &QTimer::timeout, this, &Pictures::startWanted);
-}
-
-Pictures::~Pictures() {
-    pool_.clear();
-    pool_.waitForDone();
 }
 
 Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
@@ -119,17 +113,11 @@ void Pictures::startWanted() {
 
 void Pictures::start(const QString& file, const PictureSlot& slot) {
     files_[file].running = true;
-    pool_.start([this, file, slot, generation = generation_] {
-        QImage image = cutTo(file, slot);
-        QMetaObject::invokeMethod(
-            this,
-            [this, file, slot, generation, image = std::move(image)] { take(generation, file, slot, image); },
-            Qt::QueuedConnection);
-    });
+    job_.add([file, slot](const std::stop_token&) { return cutTo(file, slot); },
+             [this, file, slot](const QImage& image) { take(file, slot, image); });
 }
 
-void Pictures::take(int generation, const QString& file, const PictureSlot& slot, const QImage& image) {
-    if (generation != generation_) return;
+void Pictures::take(const QString& file, const PictureSlot& slot, const QImage& image) {
     File& kept = files_[file];
     kept.running = false;
     if (image.isNull()) {
@@ -161,7 +149,7 @@ void Pictures::retryMissing() {
 }
 
 void Pictures::clear() {
-    ++generation_;
+    job_.cancel();
     files_.clear();
 }
 

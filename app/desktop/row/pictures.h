@@ -4,9 +4,10 @@
 #include <QHash>
 #include <QImage>
 #include <QObject>
-#include <QThreadPool>
 #include <QTimer>
 #include <vector>
+
+#include "document/background_job.h"
 
 namespace tenter::desktop::row {
 
@@ -27,7 +28,6 @@ class Pictures : public QObject {
 
 public:
     explicit Pictures(QObject* parent = nullptr);
-    ~Pictures() override;
 
     enum class State { Loading, Shown, Missing };
     struct Found {
@@ -63,11 +63,10 @@ private:
     };
     void startWanted();
     void start(const QString& file, const PictureSlot& slot);
-    void take(int generation, const QString& file, const PictureSlot& slot, const QImage& image);
+    void take(const QString& file, const PictureSlot& slot, const QImage& image);
     QHash<QString, File> files_;
-    QThreadPool pool_;
     QTimer settled_;
-    int generation_ = 0;
+    BackgroundJob job_;  // last, so that its thread ends before what it reports to
 };
 
 }  // namespace tenter::desktop::row
