@@ -56,7 +56,9 @@ std::optional<Read> readSource(const IntakeArguments& arguments, const intake::O
     if (!own) {
         std::optional<start::Imported> read = readForeign(source, isSheet, problems);
         if (!read) return std::nullopt;
-        return Read{kind, std::move(read->project), std::move(read->report), std::move(read->notes),
+        std::vector<std::string> report = intake::whyNotOwn(ignored);
+        report.insert(report.end(), read->report.begin(), read->report.end());
+        return Read{kind, std::move(read->project), std::move(report), std::move(read->notes),
                     std::move(read->found)};
     }
     problems = std::move(ignored);

@@ -51,10 +51,11 @@ std::string namedElements(const std::string& role) {
 
 /// What could not be read of the page around the row.
 void reportUnread(const Subject& subject, Findings& out) {
-    for (std::string sentence : subject.project.row().given->unread) {
+    for (const wording::Sentence& unread : subject.project.row().given->unread) {
+        std::string sentence = unread.worded();
         Cause cause;
         cause.add({0, 0}, subject.whole(), 0);
-        // The advice at its end is that of the report of the import, in its language.
+        // The advice at its end is that of the report of the import; earlier files have it in its language.
         constexpr std::string_view advice = wording::noted("Check the container in the project.");
         for (const std::string& end : {std::string(advice), wording::say(advice)})
             if (sentence.ends_with(". " + end)) sentence.resize(sentence.size() - end.size() - 2);

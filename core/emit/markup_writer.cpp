@@ -98,9 +98,11 @@ private:
             out +=
                 attribute("width", units::number(width, 0)) + attribute("height", units::number(height, 0));
         std::string style;
-        if (const std::string own = ownRatio(part); !own.empty()) style = "aspect-ratio: " + own;
-        if (const std::string own = ownPosition(part); !own.empty())
-            style += (style.empty() ? "object-position: " : "; object-position: ") + own;
+        std::string own = ownRatio(part);
+        if (own.empty() && sources) own = sources->ratio;
+        if (!own.empty()) style = "aspect-ratio: " + own;
+        if (const std::string focus = ownPosition(part); !focus.empty())
+            style += (style.empty() ? "object-position: " : "; object-position: ") + focus;
         if (!style.empty()) out += attribute("style", style);
         out += mark + ">";
         return sources ? amongAlternatives(out, *sources) : out;

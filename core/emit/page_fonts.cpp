@@ -175,21 +175,26 @@ private:
     std::vector<FaceRule>& rules_;
 };
 
-/// The list of the role with only the families used, in its order, and with its generic families.
+/// The list of the role: first the families used, in its order; then those that draw none of its texts now,
+/// so that the list is not lost; then its generic families.
 Families rewritten(const Families& list, const RoleFonts& fonts) {
     Families out;
+    Families unused;
     Families generics;
     for (const std::string& family : list) {
         if (text::isGenericFamily(family)) {
             addOnce(generics, family);
             if (contains(fonts.standIns, "Tenter " + family)) addOnce(out, "Tenter " + family);
         } else {
-            if (contains(fonts.listed, family)) addOnce(out, family);
             const std::string fallback = std::string(namedFallback) + family;
-            if (contains(fonts.fallbacks, fallback)) addOnce(out, fallback);
+            const bool draws = contains(fonts.fallbacks, fallback);
+            if (contains(fonts.listed, family)) addOnce(out, family);
+            if (draws) addOnce(out, fallback);
+            if (!contains(fonts.listed, family) && !draws) addOnce(unused, family);
         }
     }
-    for (const Families* more : {&fonts.standIns, &fonts.fallbacks, static_cast<const Families*>(&generics)})
+    for (const Families* more :
+         {&fonts.standIns, &fonts.fallbacks, &std::as_const(unused), &std::as_const(generics)})
         for (const std::string& family : *more)
             addOnce(out, family);
     return out;

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "emit/address.h"
+#include "emit/values.h"
+#include "project/cascade.h"
 
 namespace tenter::emit {
 
@@ -49,6 +51,23 @@ const ListedPicture* listedAt(const project::Project& project, std::size_t varia
     return picture != nullptr && found->source == picture->file && !found->formats.empty() ? found : nullptr;
 }
 
+/// The ratio of the source if the variant shows `part` in it at every width and some file has another one.
+std::string ratioOfSource(const project::Project& project, std::size_t variant, const ListedPicture& listed,
+                          const project::PicturePart& part) {
+    if (part.ratio || part.width <= 0 || part.height <= 0) return {};
+    const project::Variant& shown = project.row().variants[variant];
+    for (std::size_t band = 0; band < shown.bands.size(); ++band)
+        if (!project::resolve(project, shown, band).picture.ratio.value_or(project::Ratio{}).isOwn())
+            return {};
+    const auto differs = [&](const auto& file) {
+        return file.second.width * part.height != file.second.height * part.width;
+    };
+    const bool anyDiffers = std::ranges::any_of(listed.formats, [&](const ListedFormat& format) {
+        return std::ranges::any_of(format.files, differs);
+    });
+    return anyDiffers ? ratio({part.width, part.height}) : std::string();
+}
+
 }  // namespace
 
 PictureSources pictureSources(const ListedPicture& picture, const std::string& address) {
@@ -73,7 +92,10 @@ std::function<std::optional<PictureSources>(std::size_t card, std::size_t part)>
     return [&project, variant, cut](std::size_t card, std::size_t part) -> std::optional<PictureSources> {
         const ListedPicture* picture = listedAt(project, variant, *cut.listing, card, part);
         if (picture == nullptr) return std::nullopt;
-        return pictureSources(*picture, cut.address);
+        PictureSources sources = pictureSources(*picture, cut.address);
+        const project::Part& shown = project.row().cards[card].parts[part];
+        sources.ratio = ratioOfSource(project, variant, *picture, std::get<project::PicturePart>(shown));
+        return sources;
     };
 }
 

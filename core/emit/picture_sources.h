@@ -22,6 +22,9 @@ struct PictureSources {
     std::string sizes;
     std::string src;           ///< for browsers that do not know `srcset`
     pictures::PixelSize size;  ///< of the largest file: the ratio of its sides is what browsers use
+    /// `aspect-ratio` of a picture that is shown in the ratio of its source: whole pixels do not give each
+    /// file exactly that ratio. Empty if the stylesheet has the ratio.
+    std::string ratio = {};
 };
 
 /// `picture` with its files in the folder at `address`, which is empty or ends in `/`.

@@ -277,10 +277,18 @@ private:
     OwnProject& out_;
 };
 
-std::string titleOf(const Tree& tree) {
-    for (NodeId at = 0; at < tree.size(); ++at)
-        if (tree[at].isHtml("title")) return tree.textOf(at);
-    return {};
+/// The name of the project in the hidden heading that page folders have, else the title of the page, which
+/// names the variant too, else the name of its file or folder.
+std::string nameOf(const Tree& tree, const std::filesystem::path& file) {
+    const auto textOf = [&](const auto& isWanted) {
+        for (NodeId at = 0; at < tree.size(); ++at)
+            if (isWanted(tree[at])) return tree.textOf(at);
+        return std::string();
+    };
+    std::string name =
+        textOf([](const markup::Node& node) { return node.isHtml("h1") && node.hasClass("unseen"); });
+    if (name.empty()) name = textOf([](const markup::Node& node) { return node.isHtml("title"); });
+    return name.empty() ? markup::nameOfFile(file) : name;
 }
 
 }  // namespace
@@ -325,7 +333,7 @@ std::optional<OwnProject> projectOfPage(const OwnSource& source, project::Proble
     reader.readCards(row);
     for (const markup::PageSheet& one : sheets)
         readHead(one.css, out.project);
-    if (out.project.name.empty()) out.project.name = titleOf(*tree);
+    if (out.project.name.empty()) out.project.name = nameOf(*tree, source.file);
     std::vector<std::string> around;
     if (const NodeId parent = (*tree)[row].parent; parent != markup::noNode)
         for (const std::string_view name : (*tree)[parent].classes())
@@ -334,6 +342,17 @@ std::optional<OwnProject> projectOfPage(const OwnSource& source, project::Proble
     Assembler(*sheet, out).addSettings();
     reportDifferences(*sheet, out);
     return checked(std::move(out), source, problems);
+}
+
+std::vector<std::string> whyNotOwn(const project::Problems& problems) {
+    std::vector<std::string> out;
+    for (const project::Problem& problem : problems) {
+        // Only values have a place in a project.
+        if (!problem.place.starts_with('/')) continue;
+        out.push_back(project::warning(wording::say(
+            "This has Tenter’s own markup, but is read like a page of another author: %1", {problem.what})));
+    }
+    return out;
 }
 
 }  // namespace tenter::intake

@@ -34,4 +34,8 @@ std::optional<OwnProject> projectOfSheet(const OwnSource& sheet, project::Proble
 /// with a problem, if it has no such row. Nothing is run or fetched.
 std::optional<OwnProject> projectOfPage(const OwnSource& page, project::Problems& problems);
 
+/// Why a page or a stylesheet in Tenter's own markup is not read as such, from the problems that its reading
+/// gave: warnings, one for each value that no project can have. Empty if it is not in that markup.
+std::vector<std::string> whyNotOwn(const project::Problems& problems);
+
 }  // namespace tenter::intake

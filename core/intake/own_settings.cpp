@@ -2,17 +2,17 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 
 #include "css/longhands.h"
 #include "css/token_cursor.h"
 #include "emit/page_fonts.h"
+#include "intake/own_picture.h"
+#include "intake/own_values.h"
 #include "intake/printed_ramp.h"
 #include "intake/size_reading.h"
 #include "project/titles.h"
 #include "project/words.h"
-#include "units/number.h"
 #include "wording/say.h"
 
 namespace tenter::intake {
@@ -22,60 +22,6 @@ using units::Unit;
 
 namespace {
 
-std::string valueOf(const Values& values, const std::string& property, const std::string& usual) {
-    const auto found = values.find(property);
-    return found == values.end() ? usual : found->second;
-}
-
-std::optional<double> numberIn(std::string_view text) {
-    double value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-    return value;
-}
-
-/// A sum of lengths: `1.5em`, `calc(2em + 40%)`. By units::Unit.
-std::optional<std::array<double, 6>> sumIn(std::string_view text) {
-    std::array<double, 6> sum{};
-    if (text.starts_with("calc(") && text.ends_with(")")) text = text.substr(5, text.size() - 6);
-    double sign = 1;
-    for (const std::string& part : css::valueParts(text)) {
-        if (part == "+" || part == "-") {
-            sign = part == "+" ? 1 : -1;
-            continue;
-        }
-        const std::optional<Length> length = Length::parse(part);
-        if (!length || length->isKeyword()) return std::nullopt;
-        sum[static_cast<std::size_t>(length->unit())] += sign * length->value();
-    }
-    return sum;
-}
-
-/// The only term of a sum as a length.
-std::optional<Length> single(const std::array<double, 6>& sum) {
-    std::optional<Length> found = Length();
-    for (std::size_t i = 0; i < sum.size(); ++i) {
-        // The sheet has rounded numbers, so their differences are not exact.
-        const double value = units::rounded(sum[i], 3);
-        if (value == 0) continue;
-        if (!found->isZero()) return std::nullopt;
-        found = Length::parse(units::number(value) + std::string(units::suffix(static_cast<Unit>(i))));
-    }
-    return found;
-}
-
-/// The sum as a length, or as `calc()` of several.
-std::string sumCss(const std::array<double, 6>& sum) {
-    if (const auto one = single(sum)) return one->css();
-    std::string text = "calc(";
-    for (std::size_t i = 0; i < sum.size(); ++i) {
-        if (sum[i] == 0) continue;
-        if (text.size() > 5) text += " + ";
-        text += units::number(sum[i], 6) + std::string(units::suffix(static_cast<Unit>(i)));
-    }
-    return text + ")";
-}
-
 class Reader {
 public:
     Reader(const RowValues& values, const OwnContext& context, std::vector<std::string>& unread)
@@ -83,7 +29,6 @@ public:
 
     project::Settings read() {
         readRow();
-        readPicture();
         readCard();
         for (const std::string& role : context_.roles)
             readText(role, out_.text.of(role));
@@ -116,14 +61,6 @@ private:
         return found;
     }
 
-    /// The four sides of a margin or padding. CSS Box 4 § 4.2.
-    static std::array<std::string, 4> sidesIn(const std::string& value) {
-        const std::vector<std::string> parts = css::valueParts(value);
-        if (parts.empty()) return {"0", "0", "0", "0"};
-        const std::string& top = parts[0];
-        const std::string& right = parts.size() > 1 ? parts[1] : top;
-        return {top, right, parts.size() > 2 ? parts[2] : top, parts.size() > 3 ? parts[3] : right};
-    }
     void sides(const std::string& element, const std::string& property, project::Sides& out) {
         const std::array<std::string, 4> texts = sidesIn(valueOf(of(element), property, "0"));
         std::optional<Length>* members[] = {&out.top, &out.right, &out.bottom, &out.left};
@@ -176,65 +113,23 @@ private:
         return parts.empty() ? 1 : static_cast<int>(numberIn(parts[0]).value_or(1));
     }
 
-    /// The values of pictures, with those of the first position in cards.
-    [[nodiscard]] Values pictureValues(bool& last) const {
-        Values out = of("picture");
-        for (const char* position : {"picture-only", "picture-first", "picture-inside", "picture-last"}) {
-            const Values& own = of(position);
-            if (own.empty()) continue;
-            for (const auto& [property, value] : own)
-                out[property] = value;
-            const std::string name = position;
-            last = name.ends_with("only") || name.ends_with("last");
-            break;
-        }
-        return out;
-    }
-    void readPicture() {
-        bool last = false;
-        const Values picture = pictureValues(last);
-        beside_ = valueOf(picture, "position", "static") == "absolute";
-        const std::array<std::string, 4> margin = sidesIn(valueOf(picture, "margin", "0"));
-        bleeds_ = beside_ ? valueOf(picture, "inset-block", "auto") == "0"
-                          : margin[1].starts_with("-") || margin[1].starts_with("calc(-");
-        const std::vector<std::string> ratio = css::valueParts(valueOf(picture, "aspect-ratio", "auto"));
-        if (ratio.size() == 3) {
-            out_.picture.ratio =
-                project::Ratio{numberIn(ratio[0]).value_or(3), numberIn(ratio[2]).value_or(2)};
-        } else {
-            out_.picture.ratio = project::Ratio{};
-        }
-        const std::array<std::string, 4> radius = sidesIn(valueOf(picture, "border-radius", "0"));
-        out_.picture.radius = Length::parse(radius[bleeds_ ? 2 : 0]).value_or(Length());
-        std::optional<Length>* members[] = {&out_.picture.margin.top, &out_.picture.margin.right,
-                                            &out_.picture.margin.bottom, &out_.picture.margin.left};
-        for (std::size_t i = 0; i < 4; ++i) {
-            const std::optional<Length> side = Length::parse(margin[i]);
-            // The negative ones are those of the card's padding.
-            *members[i] = side && !(bleeds_ && side->value() < 0) ? side : Length();
-        }
-        if (!beside_) return;
-        const auto width = sumIn(valueOf(picture, "width", "0"));
-        const double share = width ? (*width)[static_cast<std::size_t>(Unit::Percent)] : 0;
-        out_.card.pictureShare = Length::percent(share);
-    }
-
     void readCard() {
         const Values& card = of("card");
+        const OwnPictures pictures(values_);
         project::CardSettings& out = out_.card;
-        out.direction = beside_ ? project::Direction::Beside : project::Direction::Stacked;
-        out.bleed = bleeds_;
+        out.direction = pictures.areBeside() ? project::Direction::Beside : project::Direction::Stacked;
         std::array<std::string, 4> padding = sidesIn(valueOf(card, "padding", "0"));
         if (out_.row.lastLine == project::LastLine::Center)
             for (std::string& side : padding)
                 side = ofColumn(side);
         std::string& start = padding[context_.rightToLeft ? 1 : 3];
-        if (!beside_) readRoomOfPicture(start);
-        if (beside_) {
+        if (!pictures.areBeside()) readRoomOfPicture(start);
+        if (pictures.areBeside()) out.pictureShare = Length::percent(pictures.share());
+        if (out.direction == project::Direction::Beside) {
             // The padding, the picture, and unless it is full-bleed the same padding again.
             if (auto sum = sumIn(start)) {
                 (*sum)[static_cast<std::size_t>(Unit::Percent)] -= out.pictureShare->value();
-                if (!bleeds_)
+                if (!pictures.touchEdgesBeside())
                     for (double& term : *sum)
                         term /= 2;
                 if (const auto one = single(*sum)) start = one->css();
@@ -251,14 +146,14 @@ private:
         out.radius = length("card", "border-radius", "0");
         shadow(valueOf(card, "box-shadow", "none"), out.shadow);
         out.linked = valueOf(of("button::after"), "content", "none") != "none";
+        out.bleed = pictures.areBled(out);
+        out_.picture = pictures.settings(out);
     }
     /// Cards without a picture at their start have the room for one beside their text, too, but no rule for
     /// it.
     void readRoomOfPicture(const std::string& start) {
         const auto sum = sumIn(start);
         if (!sum || single(*sum) || (*sum)[static_cast<std::size_t>(Unit::Percent)] <= 0) return;
-        beside_ = true;
-        bleeds_ = out_.card.bleed.emplace(false);
         out_.card.direction = project::Direction::Beside;
         out_.card.pictureShare = Length::percent((*sum)[static_cast<std::size_t>(Unit::Percent)]);
     }
@@ -306,14 +201,23 @@ private:
         }
         if (!name.empty()) out.push_back(std::move(name));
         // Of the fonts with names of an exported page, only those of a named family are a setting.
+        const std::vector<std::string> all = out;
         std::erase_if(out, [](const std::string& family) {
             return family.ends_with(" fallback") ||
-                   (family.starts_with("Tenter ") && !family.starts_with(emit::namedFallback));
+                   (family.starts_with(pageName) && !family.starts_with(emit::namedFallback));
         });
+        // Earlier pages name no other font if others draw all characters.
+        if (out.empty()) out = all;
         for (std::string& family : out)
-            if (family.starts_with(emit::namedFallback)) family.erase(0, emit::namedFallback.size());
+            for (const std::string_view prefix : {emit::namedFallback, emit::otherFallback, pageName})
+                if (family.starts_with(prefix)) {
+                    family.erase(0, prefix.size());
+                    break;
+                }
         return out;
     }
+    /// What precedes a family in the names of fonts that only an exported page has.
+    static constexpr std::string_view pageName = "Tenter ";
 
     void readText(const std::string& role, project::TextStyle& out) {
         const Values& text = of(role);
@@ -397,8 +301,6 @@ private:
     const OwnContext& context_;
     std::vector<std::string>& unread_;
     project::Settings out_;
-    bool beside_ = false;
-    bool bleeds_ = false;
 };
 
 }  // namespace

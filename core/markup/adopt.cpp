@@ -355,7 +355,7 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     // A whole page says where its row is, even if none of its rules affects the row.
     if (!theme.empty() || (!page.theme && !sheets.empty()))
         around = themePage(whole, rowOnPage(whole, *found), styles.sheet(), project.leastWidth,
-                           project.mostWidth, styles.names());
+                           project.mostWidth, styles.places());
     std::string measuring;
     if (around && (page.browse || page.wantsMeasuringPage))
         measuring = measuringPageFor(project, whole, rowOnPage(whole, *found), sheets);
@@ -364,7 +364,7 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     if (!adopted) return std::nullopt;
     project::Given& given = *adopted->project.row().given;
     if (page.theme || !theme.empty()) given.theme = theme;
-    given.unread = around ? around->unread : std::vector<std::string>();
+    given.unread = around ? around->unread : std::vector<wording::Sentence>();
     if (given.unread.size() > project::mostUnread) given.unread.resize(project::mostUnread);
     if (theme.empty()) {
         // A row without its stylesheets says nothing about its theme, so the project's theme stays.
@@ -379,8 +379,9 @@ std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt&
     }
     if (around) {
         setPage(*around, !page.theme || hasContainer(keptTree, classElement), adopted->project.page, report);
-        for (const auto* sentences : {&around->cautions, &around->notes})
-            report.cautions.insert(report.cautions.end(), sentences->begin(), sentences->end());
+        for (const wording::Sentence& sentence : around->cautions)
+            report.cautions.push_back(sentence.worded());
+        report.cautions.insert(report.cautions.end(), around->notes.begin(), around->notes.end());
     }
     adopted->report = report.lines();
     if (page.wantsMeasuringPage) adopted->measuringPage = std::move(measuring);

@@ -16,6 +16,7 @@ namespace tenter::markup {
 namespace {
 
 using css::Line;
+using wording::Sentence;
 
 double lineAt(const Line& line, double width) {
     return line.atZero + line.perPx * width;
@@ -28,25 +29,29 @@ std::string tagInWords(const Node& node) {
 
 }  // namespace
 
-void PageBoxes::say(NodeId node, std::string_view what, std::string_view declaration) {
-    const std::string subject = wording::say(subject_, {tagInWords(tree_[node])});
+void PageBoxes::say(NodeId node, std::string_view what, const Sentence& declaration) {
+    Sentence fact = Sentence::of(what, {Sentence::of(subject_, {tagInWords(tree_[node])}), declaration});
     //: A sentence, and what to do about it
-    cautions_.insert(
-        wording::say("%1. %2", {wording::say(what, {subject, declaration}), wording::say(advice_)}));
+    constexpr std::string_view both = wording::noted("%1. %2");
+    cautions_.insert(Sentence::of(both, {std::move(fact), Sentence::of(advice_)}));
 }
 
 /// Says of a property with its value where it is set: `max-width: 60vh (look.css:12)`.
-std::string PageBoxes::written(NodeId node, const std::string& property) {
+wording::Sentence PageBoxes::written(NodeId node, const std::string& property) {
     const std::string value = styles_.value(node, property);
     std::string text = property + ": " + (value.size() > 80 ? value.substr(0, 80) + "…" : value);
     const css::Applying* winner = styles_.winner(node, property);
     if (winner == nullptr || winner->origin == css::Origin::Browser) return text;
-    if (winner->rule == nullptr) return wording::say("%1 (in its style attribute)", {text});
-    const std::string name =
-        winner->rule->source < sheetNames_.size() ? sheetNames_[winner->rule->source] : "";
-    const std::string line = std::to_string(winner->rule->line);
-    return name.empty() ? wording::say("%1 (line %2 of a style element)", {text, line})
-                        : wording::say("%1 (%2)", {text, name + ":" + line});
+    if (winner->rule == nullptr) return Sentence::of(wording::noted("%1 (in its style attribute)"), {text});
+    const css::StyleRule& rule = *winner->rule;
+    if (rule.source >= sheets_.size())
+        return Sentence::of(wording::noted("%1 (line %2 of a style element)"),
+                            {text, std::to_string(rule.line)});
+    const SheetPlace& sheet = sheets_[rule.source];
+    const std::string line = std::to_string(sheet.firstLine + rule.line - 1);
+    if (sheet.file.empty())
+        return Sentence::of(wording::noted("%1 (line %2 of the pasted text)"), {text, line});
+    return Sentence::of(wording::noted("%1 (%2)"), {text, sheet.file + ":" + line});
 }
 
 void PageBoxes::sayUnsupported(NodeId node, const std::string& property) {

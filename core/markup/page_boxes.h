@@ -11,6 +11,7 @@
 #include "css/cascade.h"
 #include "markup/tree.h"
 #include "wording/say.h"
+#include "wording/sentence.h"
 
 namespace tenter::markup {
 
@@ -20,15 +21,25 @@ struct PageBox {
     css::Line width = {0, 1};
 };
 
+/// What could not be read, a sentence each.
+using Cautions = std::set<wording::Sentence>;
+
+/// Where the text of a stylesheet starts.
+struct SheetPlace {
+    std::string file;  ///< empty: pasted text
+    std::size_t firstLine = 1;
+};
+
 /// Lays out a chain of elements, each inside the one before, in one interval of viewport widths. The sizes of
 /// content are not known; where a width depends on them, the element is assumed to fill its containing block,
 /// with a sentence in `cautions`.
 class PageBoxes {
 public:
-    /// `middle`: a width inside the interval. `sheetNames`: the names of the sources of the page's rules.
-    PageBoxes(const Tree& tree, css::Styles& styles, double middle, std::set<std::string>& cautions,
-              const std::vector<std::string>& sheetNames)
-        : tree_(tree), styles_(styles), middle_(middle), cautions_(cautions), sheetNames_(sheetNames) {}
+    /// `middle`: a width inside the interval. `sheets`: where the sources of the page's rules are; fewer if
+    /// that is not known.
+    PageBoxes(const Tree& tree, css::Styles& styles, double middle, Cautions& cautions,
+              const std::vector<SheetPlace>& sheets)
+        : tree_(tree), styles_(styles), middle_(middle), cautions_(cautions), sheets_(sheets) {}
 
     /// The content box of the last element of `chain`, which starts at the root; in a grid, the cell of
     /// `row`, its child, there.
@@ -117,16 +128,16 @@ private:
     [[nodiscard]] double at(const css::Line& line) const { return line.atZero + line.perPx * middle_; }
     [[nodiscard]] css::Line lengthOf(NodeId node, const std::string& property, const css::Line& percentage);
     /// Adds the caution `what` about an element, %1, and `declaration`, %2.
-    void say(NodeId node, std::string_view what, std::string_view declaration = {});
+    void say(NodeId node, std::string_view what, const wording::Sentence& declaration = {});
     void sayUnsupported(NodeId node, const std::string& property);
     void sayWhatMoves(NodeId node);
-    [[nodiscard]] std::string written(NodeId node, const std::string& property);
+    [[nodiscard]] wording::Sentence written(NodeId node, const std::string& property);
 
     const Tree& tree_;
     css::Styles& styles_;
     double middle_;
-    std::set<std::string>& cautions_;
-    const std::vector<std::string>& sheetNames_;
+    Cautions& cautions_;
+    const std::vector<SheetPlace>& sheets_;
     /// The padding box of the nearest element around that positioned elements refer to.
     PageBox containing_;
     std::string_view subject_ = wording::noted("The %1 around the row");

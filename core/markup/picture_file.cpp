@@ -71,4 +71,11 @@ PictureFile pictureFile(const std::string& address, const std::filesystem::path&
     return {name, false};
 }
 
+std::string nameOfFile(const std::filesystem::path& file) {
+    if (file.stem() != "index") return file.stem().string();
+    std::error_code error;
+    const std::filesystem::path folder = std::filesystem::absolute(file, error).parent_path().filename();
+    return error || folder.empty() ? file.stem().string() : folder.string();
+}
+
 }  // namespace tenter::markup

@@ -245,12 +245,12 @@ std::vector<PageSheet> sheetsOf(const Tree& page, const std::filesystem::path& f
 PageStyles::PageStyles(std::vector<PageSheet> sheets)
     : sheets_(std::move(sheets)), sheet_(sheetFrom(sheets_)) {}
 
-std::vector<std::string> PageStyles::names() const {
-    std::vector<std::string> names;
-    names.reserve(sheets_.size());
+std::vector<SheetPlace> PageStyles::places() const {
+    std::vector<SheetPlace> places;
+    places.reserve(sheets_.size());
     for (const PageSheet& sheet : sheets_)
-        names.push_back(sheet.name);
-    return names;
+        places.push_back({sheet.origin, sheet.start.line});
+    return places;
 }
 
 std::string PageStyles::affecting(const Tree& page, NodeId row) const {
@@ -274,12 +274,9 @@ std::string PageStyles::affecting(const Tree& page, NodeId row) const {
         layered = layered || rule.layer.has_value();
         text += printedRule(rule, contextOf(sheet_, rule));
         const PageSheet& sheet = sheets_[rule.source];
-        if (!sheet.origin.empty()) {
-            const css::Place place = places.of(sheet, rule);
-            text += " /* " + sheet.origin + ":" + std::to_string(place.line) + ":" +
-                    std::to_string(place.column) + " */";
-        }
-        text += '\n';
+        const css::Place place = places.of(sheet, rule);
+        text.append(" /* ").append(sheet.origin).append(":").append(std::to_string(place.line));
+        text.append(":").append(std::to_string(place.column)).append(" */\n");
     }
     std::string start;
     // The order of layers is that in which they are named first, so all are named, weakest first.
@@ -313,6 +310,14 @@ std::string_view originOfRule(std::string_view theme, std::size_t line) {
     if (at == std::string_view::npos || !text.ends_with(closing)) return {};
     const std::size_t start = at + opening.size();
     return text.substr(start, text.size() - closing.size() - start);
+}
+
+std::string placeInWords(std::string_view origin) {
+    if (!origin.starts_with(':')) return std::string(origin);
+    const std::size_t colon = origin.find(':', 1);
+    const std::string line(origin.substr(1, colon - 1));
+    if (colon == std::string_view::npos) return wording::say("line %1 of the pasted text", {line});
+    return wording::say("line %1, column %2 of the pasted text", {line, origin.substr(colon + 1)});
 }
 
 }  // namespace tenter::markup

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "css/rules.h"
+#include "markup/page_boxes.h"
 #include "markup/tree.h"
 
 namespace tenter::markup {
@@ -47,10 +48,10 @@ public:
     PageStyles& operator=(const PageStyles&) = delete;
 
     [[nodiscard]] const css::Sheet& sheet() const { return sheet_; }
-    /// The names of the sheets; the sources of the rules are numbered like them.
-    [[nodiscard]] std::vector<std::string> names() const;
+    /// Where the sheets are; the sources of the rules are numbered like them.
+    [[nodiscard]] std::vector<SheetPlace> places() const;
     /// The rules that match `row`, an element in it or one of its ancestors, as CSS text: one on a line, with
-    /// file, line and column in a comment at its end if the file is known.
+    /// file, line and column in a comment at its end; the file is empty for pasted text.
     [[nodiscard]] std::string affecting(const Tree& page, NodeId row) const;
 
 private:
@@ -58,8 +59,11 @@ private:
     css::Sheet sheet_;
 };
 
-/// The comment with file, line and column after the rule on a line of such a text: `look.css:12:3`; empty if
-/// there is none.
+/// The comment with file, line and column after the rule on a line of such a text: `look.css:12:3`, or
+/// `:12:3` for a rule of pasted text; empty if there is none.
 std::string_view originOfRule(std::string_view theme, std::size_t line);
+
+/// Such a place, as a sentence has it: `look.css:12:3`, or `line 12, column 3 of the pasted text`.
+std::string placeInWords(std::string_view origin);
 
 }  // namespace tenter::markup

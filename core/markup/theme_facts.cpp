@@ -214,7 +214,7 @@ void ThemeFacts::read(const css::Sheet& sheet, Origin origin, std::string_view s
             how.specificity = css::specificityOf(selector);
             how.selector = rule.selectorText.substr(0, 200);
             how.onScreen = reach == Reach::OnScreen;
-            how.where = originOfRule(source, rule.line);
+            how.where = placeInWords(originOfRule(source, rule.line));
             for (NodeId at = 0; at < tree_.size(); ++at) {
                 if (tree_[at].isText() || !css::matches(selector, elements, at, dynamicPseudoClasses))
                     continue;

@@ -24,6 +24,7 @@ namespace {
 using css::Line;
 using units::Length;
 using units::Unit;
+using wording::Sentence;
 
 constexpr double endless = std::numeric_limits<double>::infinity();
 /// Lengths in CSS px, and slopes, that differ less than this are the same.
@@ -57,11 +58,11 @@ bool changesPlace(std::string_view property) {
 
 class PageReader {
 public:
-    PageReader(const Tree& tree, NodeId row, const css::Sheet& page, std::vector<std::string> sheetNames)
+    PageReader(const Tree& tree, NodeId row, const css::Sheet& page, std::vector<SheetPlace> sheets)
         : tree_(tree),
           row_(row),
           chain_(around(tree, row)),
-          sheetNames_(std::move(sheetNames)),
+          sheets_(std::move(sheets)),
           elements_(tree),
           rules_(elements_, browserSheet(), page) {
         for (const NodeId node : chain_)
@@ -93,16 +94,17 @@ public:
                 for (const css::Condition* condition :
                      rules_.sheetOf(applying.origin).conditionsOf(*applying.rule))
                     if (condition->kind == css::ConditionKind::Media && css::dependsOnHeight(condition->text))
-                        cautions_.insert(
-                            wording::say("The <%1> around the row has %2 under the media condition %3, which "
-                                         "depends on the height of the window. Check the container in the "
-                                         "project.",
-                                         {tree_[node].name, applying.declaration->property,
-                                          project::inQuotes(condition->text)}));
+                        cautions_.insert(Sentence::of(
+                            wording::noted(
+                                "The <%1> around the row has %2 under the media condition %3, which "
+                                "depends on the height of the window. Check the container in the "
+                                "project."),
+                            {tree_[node].name, applying.declaration->property,
+                             project::inQuotes(condition->text)}));
             }
     }
 
-    [[nodiscard]] const std::set<std::string>& cautions() const { return cautions_; }
+    [[nodiscard]] const Cautions& cautions() const { return cautions_; }
     [[nodiscard]] bool usesFonts() const { return usesFonts_; }
     [[nodiscard]] const std::vector<double>& breakpoints() const { return breakpoints_; }
 
@@ -115,9 +117,9 @@ private:
             css::Styles styles(rules_, from, upTo, rightToLeft_);
             styles.fonts = fonts_;
             PagePiece piece{from, upTo, Line{16, 0}, {}, {255, 255, 255, 255}, rightToLeft_};
-            std::set<std::string> cautions;
+            Cautions cautions;
             if (!chain_.empty()) piece.root = rootOf(styles, cautions);
-            PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions, sheetNames_);
+            PageBoxes boxes(tree_, styles, (from + upTo) / 2, cautions, sheets_);
             piece.box = boxes.contentBox(chain_, row_);
             for (const NodeId node : chain_)
                 if (const auto colour = backgroundOf(styles, node)) piece.background = *colour;
@@ -139,13 +141,13 @@ private:
         if (!pieces_.empty()) pieces_.back().upTo = upTo;
     }
 
-    Line rootOf(css::Styles& styles, std::set<std::string>& cautions) {
+    Line rootOf(css::Styles& styles, Cautions& cautions) {
         const Line size = styles.fontSize(chain_.front());
         if (!styles.problems.empty())
-            cautions.insert(
-                wording::say("The root font size of the page is %1, which is not supported. Assumed: "
-                             "16\u00A0px. Set it in the project.",
-                             {styles.value(chain_.front(), "font-size")}));
+            cautions.insert(Sentence::of(
+                wording::noted("The root font size of the page is %1, which is not supported. Assumed: "
+                               "16\u00A0px. Set it in the project."),
+                {styles.value(chain_.front(), "font-size")}));
         return size;
     }
 
@@ -157,7 +159,7 @@ private:
     const Tree& tree_;
     NodeId row_;
     std::vector<NodeId> chain_;
-    std::vector<std::string> sheetNames_;
+    std::vector<SheetPlace> sheets_;
     css::FontLookup fonts_ = fontLookup();
     bool usesFonts_ = false;
     TreeElements elements_;
@@ -166,7 +168,7 @@ private:
     bool rightToLeft_ = false;
     std::vector<PagePiece> pieces_;
     std::vector<double> breakpoints_;
-    std::set<std::string> cautions_;
+    Cautions cautions_;
 };
 
 Length inPx(double px) {
@@ -374,16 +376,16 @@ std::vector<ThemeRange> rangesOf(const std::vector<PagePiece>& pieces, bool& exa
     return ranges;
 }
 
-std::string inexactPlace() {
-    return wording::say(
-        "The content of an element around the row is wider than this element at some viewport "
-        "widths. Tenter shows the row with less width there.");
+Sentence inexactPlace() {
+    return Sentence::of(
+        wording::noted("The content of an element around the row is wider than this element at some viewport "
+                       "widths. Tenter shows the row with less width there."));
 }
 
 ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& sheet, double narrowest, double widest,
-                    std::vector<std::string> sheetNames) {
+                    std::vector<SheetPlace> sheets) {
     ThemePage page;
-    PageReader reader(tree, row, sheet, std::move(sheetNames));
+    PageReader reader(tree, row, sheet, std::move(sheets));
     bool exact = true;
     page.ranges = rangesOf(reader.pieces(narrowest, widest), exact);
     // As many as a project holds; the widest ones, because the narrowest of them reaches down to 0.

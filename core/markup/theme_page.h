@@ -9,6 +9,7 @@
 #include "markup/page_boxes.h"
 #include "markup/tree.h"
 #include "project/project.h"
+#include "wording/sentence.h"
 
 namespace tenter::markup {
 
@@ -32,16 +33,16 @@ struct PagePiece {
 /// The pieces as ranges of the page, each as long as possible. `exact` becomes false if a container cannot be
 /// where a piece has it; `inexactPlace` says so in a sentence.
 std::vector<ThemeRange> rangesOf(const std::vector<PagePiece>& pieces, bool& exact);
-std::string inexactPlace();
+wording::Sentence inexactPlace();
 
 /// What the theme sets for the page.
 struct ThemePage {
     /// Rising; at least one. The last range has no upper end: its `upTo` is infinite.
     std::vector<ThemeRange> ranges;
-    std::vector<std::string> cautions;  ///< what could not be read, a sentence each
-    std::vector<std::string> unread;    ///< those of them after which the page can differ from the ranges
-    std::vector<std::string> notes;     ///< what holds only here, such as lengths of an installed font
-    std::vector<double> breakpoints;    ///< widths at which a media condition of the theme changes, CSS px
+    std::vector<wording::Sentence> cautions;  ///< what could not be read, a sentence each
+    std::vector<wording::Sentence> unread;  ///< those of them after which the page can differ from the ranges
+    std::vector<std::string> notes;         ///< what holds only here, such as lengths of an installed font
+    std::vector<double> breakpoints;  ///< widths at which a media condition of the theme changes, CSS px
 
     /// The root size in px at wide viewports.
     [[nodiscard]] double rootSize() const;
@@ -56,6 +57,6 @@ struct ThemePage {
 /// (CSS px). `page` has the rules of the theme, from sources with these names, `tree` all elements that they
 /// refer to.
 ThemePage themePage(const Tree& tree, NodeId row, const css::Sheet& page, double narrowest, double widest,
-                    std::vector<std::string> sheetNames = {});
+                    std::vector<SheetPlace> sheets = {});
 
 }  // namespace tenter::markup

@@ -13,6 +13,7 @@
 #include "project/settings.h"
 #include "project/shared_text.h"
 #include "project/wishes.h"
+#include "wording/sentence.h"
 
 namespace tenter::project {
 
@@ -123,7 +124,7 @@ struct Given {
     std::optional<int> levelBefore;  ///< level of the last heading before the row on its page, 1 to 6
     /// What Tenter could not read of the page around the row, a sentence each: the row on its page can have
     /// another place and width than the project says.
-    std::vector<std::string> unread;
+    std::vector<wording::Sentence> unread;
     FileKeys fileKeys, selectorsFileKeys;
     /// The selector of a role; null if there is none.
     [[nodiscard]] const std::string* find(const std::string& role) const;

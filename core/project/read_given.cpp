@@ -24,7 +24,31 @@ bool readSelectors(ReadContext& context, const Json& json, Given& out) {
     return context.isSound();
 }
 
+/// A text as it is, or a list: an English text with %1 to %9, and their values. `deep`: how many more lists
+/// can be inside it.
+bool readSentence(ReadContext& context, const Json& json, int deep, wording::Sentence& out) {
+    constexpr const char* rule = R"(text, or a list of an English text and values for its %1 to %9)";
+    if (json.is_string()) {
+        out = json.get<std::string>();
+        return true;
+    }
+    const bool isList = json.is_array() && !json.empty() && json[0].is_string() &&
+                        json.size() <= mostSentenceValues + 1 && deep > 0;
+    if (!isList) return context.mustBe(rule, shown(json));
+    std::vector<wording::Sentence> values(json.size() - 1);
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const ReadContext::Step step = context.at(i + 1);
+        if (!readSentence(context, json[i + 1], deep - 1, values[i])) return false;
+    }
+    out = wording::Sentence::of(json[0].get<std::string>(), std::move(values));
+    return true;
+}
+
 }  // namespace
+
+bool readValue(ReadContext& context, const Json& json, wording::Sentence& out) {
+    return readSentence(context, json, deepestSentence, out);
+}
 
 bool readValue(ReadContext& context, const Json& json, Given& out) {
     ObjectReader object(context, json, out.fileKeys,

@@ -155,6 +155,14 @@ Json written(const FontEntry& value) {
     return object.take();
 }
 
+Json written(const wording::Sentence& value) {
+    if (value.isVerbatim()) return value.text();
+    Json list = Json::array({value.text()});
+    for (const wording::Sentence& one : value.values())
+        list.push_back(written(one));
+    return list;
+}
+
 Json written(const Given& value) {
     ObjectWriter selectors(value.selectorsFileKeys);
     for (const auto& [role, selector] : value.selectors)
@@ -164,7 +172,7 @@ Json written(const Given& value) {
     object.put("selectors", selectors.take(), true);
     object.put("theme", value.theme, !value.theme.empty());
     if (value.levelBefore) object.put("levelBefore", *value.levelBefore, true);
-    object.put("unread", value.unread, !value.unread.empty());
+    object.put("unread", writtenList(value.unread), !value.unread.empty());
     return object.take();
 }
 

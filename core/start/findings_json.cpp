@@ -33,7 +33,7 @@ Json ruleJson(const std::string& selector, const std::string& place) {
     const auto column = takeNumber(rest);
     const auto line = column ? takeNumber(rest) : std::nullopt;
     if (!line) return rule;
-    rule["file"] = std::string(rest);
+    if (!rest.empty()) rule["file"] = std::string(rest);
     rule["line"] = *line;
     rule["column"] = *column;
     return rule;

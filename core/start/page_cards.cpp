@@ -275,9 +275,9 @@ private:
             return chain.size() > shared + 1 && chain[shared] == text[shared];
         });
         if (!together) return;
-        std::set<std::string> cautions;
-        const std::vector<std::string> noNames;
-        markup::PageBoxes boxes(context_.row.tree, context_.styles, context_.middle(), cautions, noNames);
+        markup::Cautions cautions;
+        const std::vector<markup::SheetPlace> noSheets;
+        markup::PageBoxes boxes(context_.row.tree, context_.styles, context_.middle(), cautions, noSheets);
         const Line padding = lengthAt(context_, card_, "padding-left", box_.width);
         const PageBox content{
             padding, less(inner_, sum(padding, lengthAt(context_, card_, "padding-right", box_.width)))};
@@ -300,8 +300,10 @@ private:
                  wording::noted("%1: Tenter places a picture beside the text at its start only."));
             return;
         }
-        for (const std::string& sentence : cautions)
+        for (const wording::Sentence& caution : cautions) {
+            const std::string sentence = caution.worded();
             context_.notes.add("beside-" + sentence, sentence);
+        }
         if (value(parent, "align-items").find("center") != std::string::npos)
             note("beside-middle", parent, "align-items",
                  wording::noted("%1: the text is in the middle of the card on the page. In the project it "

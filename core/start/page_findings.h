@@ -18,8 +18,8 @@ struct FoundDeclaration {
     std::string value;     ///< as written
     std::string computed;  ///< with variables replaced; empty if that is the same, or for a shorthand
     std::string selector;  ///< of its rule; empty for a style attribute
-    std::string
-        place;  ///< file, line and column of its rule: `look.css:12:3`; empty if the file is not known
+    /// File, line and column of its rule, `look.css:12:3`; `:12:3` in pasted text; empty if not known.
+    std::string place;
     bool inherited = false;
     std::vector<std::pair<double, double>> widths;  ///< viewport widths in CSS px at which it applies
 };

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <set>
 
+#include "css/longhands.h"
 #include "project/titles.h"
 #include "start/page_fonts.h"
+#include "units/scan.h"
 #include "wording/say.h"
 
 namespace tenter::start {
@@ -165,8 +167,43 @@ private:
         return path;
     }
 
+    /// The number of the row of a grid with one column that a child is in, from 0. CSS Grid 2 § 8.
+    [[nodiscard]] std::size_t gridRowOf(NodeId grid, NodeId child) const {
+        const std::string start = context_.styles.value(child, "grid-row-start");
+        if (const auto line = units::scanNumber(start); line && line->rest.empty() && line->value >= 1)
+            return static_cast<std::size_t>(line->value) - 1;
+        const std::vector<std::string> areas =
+            css::valueParts(context_.styles.value(grid, "grid-template-areas"));
+        const auto names = [&](const std::string& row) {
+            const std::vector<std::string> words =
+                css::valueParts(row.size() < 2 ? row : row.substr(1, row.size() - 2));
+            return std::ranges::find(words, start) != words.end();
+        };
+        if (!start.empty())
+            if (const auto row = std::ranges::find_if(areas, names); row != areas.end())
+                return static_cast<std::size_t>(row - areas.begin());
+        const std::vector<NodeId> children = context_.row.tree.elementChildren(grid);
+        return static_cast<std::size_t>(std::ranges::find(children, child) - children.begin());
+    }
+
+    /// True if the free room of a grid with one column is between two of its children: in the row of the
+    /// first, or in that of the second above it.
+    [[nodiscard]] bool pushesInGrid(NodeId grid, NodeId above, NodeId below) const {
+        const std::vector<std::string> tracks =
+            css::valueParts(context_.styles.value(grid, "grid-template-rows"));
+        const auto grows = [&](NodeId child) {
+            const std::size_t row = gridRowOf(grid, child);
+            return row < tracks.size() && !tracks[row].starts_with("repeat(") &&
+                   (tracks[row].ends_with("fr") || tracks[row].ends_with("fr)"));
+        };
+        if (grows(above)) return true;
+        const std::string self = context_.styles.value(below, "align-self");
+        return grows(below) && (self == "end" || self == "flex-end");
+    }
+
     /// True if an element before the second part takes the free room between the two.
     [[nodiscard]] bool pushes(NodeId parent, NodeId above, NodeId below) const {
+        if (display(parent).find("grid") != std::string::npos) return pushesInGrid(parent, above, below);
         if (display(parent).find("flex") == std::string::npos || isFlexRow(parent)) return false;
         const std::string grow = context_.styles.value(above, "flex-grow");
         const bool grows = !grow.empty() && grow != "0";

@@ -117,9 +117,9 @@ private:
         std::vector<NodeId> chain;
         for (NodeId at = row_.tree[row_.row].parent; at != markup::noNode; at = row_.tree[at].parent)
             chain.insert(chain.begin(), at);
-        std::set<std::string> cautions;
-        const std::vector<std::string> noNames;
-        markup::PageBoxes(row_.tree, styles, middle, cautions, noNames).contentBox(chain, row_.row);
+        markup::Cautions cautions;
+        const std::vector<markup::SheetPlace> noSheets;
+        markup::PageBoxes(row_.tree, styles, middle, cautions, noSheets).contentBox(chain, row_.row);
     }
 
     /// Reads an interval, in parts where a length changes its slope inside it.

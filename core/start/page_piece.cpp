@@ -42,7 +42,8 @@ std::string PageNotes::written(css::Styles& styles, markup::NodeId node, const s
     } else {
         at.place = markup::originOfRule(theme_, winner->rule->line);
         at.selector = winner->rule->selectorText;
-        text = wording::say("%1 (%2)", {text, at.place.empty() ? at.selector : at.place});
+        text =
+            wording::say("%1 (%2)", {text, at.place.empty() ? at.selector : markup::placeInWords(at.place)});
     }
     texts_.try_emplace(text, std::move(at));
     return text;
@@ -108,15 +109,31 @@ Length LengthFinder::nearest(const Line& line, const std::vector<std::string>& w
                              const std::string& property, bool percent, bool negative) const {
     const auto found = find(line, written, percent);
     if (found && (negative || found->value() >= 0)) return *found;
-    const double size = std::round(context_.at(line) * 100) / 100;
-    const Length near = Length::px(negative ? size : std::max(0.0, size));
+    const Length near = nearestAtMiddle(line, percent, negative);
+    const std::string inWords = near.unit() == Unit::Px ? units::px(near.value()) : near.css();
     context_.notes.add(
         property + std::to_string(node),
         wording::say("%1 is a length that Tenter does not have. It uses %2, which is the length at "
                      "%3.",
-                     {context_.notes.written(context_.styles, node, property), units::px(near.value()),
+                     {context_.notes.written(context_.styles, node, property), inWords,
                       units::px(std::round(context_.middle()))}));
     return near;
+}
+
+Length LengthFinder::nearestAtMiddle(const Line& line, bool percent, bool negative) const {
+    const double size = context_.at(line);
+    if (size <= 0 && !negative) return {};
+    const double width = context_.middle();
+    const double whole = context_.at(percentage_);
+    std::vector<Length> candidates{Length::px(std::round(size * 100) / 100),
+                                   Length::vw(std::round(size / width * 1e4) / 100)};
+    if (percent && whole > 0) candidates.push_back(Length::percent(std::round(size / whole * 1e4) / 100));
+    const auto error = [&](const Length& length) {
+        const Line apart = less(lineOf(length), line);
+        return std::max(std::abs(apart.atZero + apart.perPx * context_.from),
+                        std::abs(apart.atZero + apart.perPx * context_.upTo));
+    };
+    return *std::ranges::min_element(candidates, {}, error);
 }
 
 Line lengthAt(const PieceContext& context, markup::NodeId node, const std::string& property,

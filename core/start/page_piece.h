@@ -15,12 +15,12 @@
 
 namespace tenter::start {
 
-/// The place of a rule: `look.css:12:3`, or its selector; and the declaration in it.
+/// The place of a rule, its selector and the declaration in it.
 struct WrittenAt {
     std::string property;
     std::string value;
     std::string selector;
-    std::string place;  ///< file, line and column; empty if the file is not known
+    std::string place;  ///< as FoundDeclaration has it
 };
 
 /// What a project cannot hold, and where that is written.
@@ -94,12 +94,15 @@ public:
     [[nodiscard]] std::optional<units::Length> find(const css::Line& line,
                                                     const std::vector<std::string>& written,
                                                     bool percent = true) const;
-    /// The same, or the nearest length in px with a sentence about `property` of `node`.
+    /// The same, or the nearest length that is as long in the middle of the interval, in px, vw or percent,
+    /// with a sentence about `property` of `node`.
     [[nodiscard]] units::Length nearest(const css::Line& line, const std::vector<std::string>& written,
                                         markup::NodeId node, const std::string& property, bool percent = true,
                                         bool negative = false) const;
 
 private:
+    [[nodiscard]] units::Length nearestAtMiddle(const css::Line& line, bool percent, bool negative) const;
+
     const PieceContext& context_;
     css::Line em_;
     css::Line percentage_;

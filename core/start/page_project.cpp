@@ -5,6 +5,7 @@
 #include "markup/class_words.h"
 #include "markup/encoding.h"
 #include "markup/given.h"
+#include "markup/picture_file.h"
 #include "project/cascade.h"
 #include "project/file.h"
 #include "project/validate.h"
@@ -50,13 +51,13 @@ std::string title(const std::string& text) {
     return out;
 }
 
-/// The title of the page, else its first heading before the row, else the name of its file.
+/// The title of the page, else its first heading before the row, else the name of its file or folder.
 std::string nameOfPage(const Tree& page, const std::filesystem::path& file) {
     for (const char* tag : {"title", "h1", "h2"})
         for (NodeId at = 0; at < page.size(); ++at)
             if (page[at].isHtml(tag))
                 if (std::string text = title(page.textOf(at)); !text.empty()) return text;
-    return file.stem().string();
+    return markup::nameOfFile(file);
 }
 
 /// The class of the row that the fewest other elements of the page have; empty if it has none that lasts.

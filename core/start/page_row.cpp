@@ -27,7 +27,7 @@ public:
     RowReader(const PieceContext& context, PieceReading& reading)
         : context_(context),
           reading_(reading),
-          boxes_(context.row.tree, context.styles, context.middle(), cautions_, noNames_),
+          boxes_(context.row.tree, context.styles, context.middle(), cautions_, noSheets_),
           row_(context.row.row) {
         boxes_.setSubject(wording::noted("The %1 of the row"),
                           wording::noted("Check the columns in the project."));
@@ -46,8 +46,8 @@ public:
             inner.push_back(card.node);
             cards_.push_back(boxes_.boxesOf(outer_.content, row_, inner).border);
         }
-        for (const std::string& sentence : cautions_)
-            context_.notes.add(sentence, sentence);
+        for (const wording::Sentence& caution : cautions_)
+            context_.notes.add(caution.worded(), caution.worded());
         if (cards_.empty()) return outer_.content;
         const bool mirrored = context_.styles.value(row_, "direction") == "rtl";
         if (mirrored)
@@ -268,14 +268,21 @@ private:
         const std::string display = context_.styles.value(row_, "display");
         const bool hasGap =
             display.find("grid") != std::string::npos || display.find("flex") != std::string::npos;
+        // Rules such as `.card + .card` give the first card other margins than those below it.
+        const auto columns = static_cast<std::size_t>(row.columns.value_or(1));
+        const std::size_t next = columns < cards_.size() ? columns : 0;
         const Line above = outside("margin-top", "padding-top", 0);
-        const Line below = outside("margin-bottom", "padding-bottom", 0);
+        const Line below = outside("margin-bottom", "padding-bottom", cards_.size() - 1);
+        const Line over = outside("margin-bottom", "padding-bottom", 0);
+        const Line under = outside("margin-top", "padding-top", next);
         const bool block = isBlock();
         Line between = hasGap ? lengthAt(context_, row_, "row-gap", {}) : Line{};
-        between = sum(between, block ? context_.styles.larger(above, below) : sum(above, below));
+        between = sum(between, block ? context_.styles.larger(under, over) : sum(under, over));
         std::vector<std::string> written = writtenOf({row_}, {"row-gap"});
-        const std::vector<std::string> around =
+        std::vector<std::string> around =
             writtenOf(nodes, {"margin-bottom", "margin-top", "padding-bottom", "padding-top"});
+        written.insert(written.end(), around.begin(), around.end());
+        around = writtenOf({context_.row.cards[next].node}, {"margin-top"});
         written.insert(written.end(), around.begin(), around.end());
         if (cards_.size() > 1) row.rowGap = lengths.nearest(between, written, row_, "row-gap", false);
         const Line& whole = context_.container.width;
@@ -326,8 +333,8 @@ private:
 
     const PieceContext& context_;
     PieceReading& reading_;
-    std::set<std::string> cautions_;
-    std::vector<std::string> noNames_;
+    markup::Cautions cautions_;
+    std::vector<markup::SheetPlace> noSheets_;
     markup::PageBoxes boxes_;
     NodeId row_;
     markup::PageBoxes::Boxes outer_;

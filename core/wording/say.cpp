@@ -7,8 +7,7 @@ namespace tenter::wording {
 namespace {
 
 /// `text` with its placeholders replaced. A placeholder without a value stays as it is.
-std::string filled(std::string_view text, std::string_view count,
-                   std::initializer_list<std::string_view> values) {
+std::string filled(std::string_view text, std::string_view count, std::span<const std::string_view> values) {
     std::size_t length = text.size() + count.size();
     for (const std::string_view value : values)
         length += value.size();
@@ -23,7 +22,7 @@ std::string filled(std::string_view text, std::string_view count,
             which >= '1' && which <= '9' && values.size() > static_cast<std::size_t>(which - '1');
         const bool isCount = which == 'n' && !count.empty();
         if (isValue)
-            out += values.begin()[which - '1'];
+            out += values[static_cast<std::size_t>(which - '1')];
         else if (isCount)
             out += count;
         else
@@ -35,12 +34,17 @@ std::string filled(std::string_view text, std::string_view count,
 }  // namespace
 
 std::string say(std::string_view source, std::initializer_list<std::string_view> values) {
+    return say(source, std::span(values.begin(), values.size()));
+}
+
+std::string say(std::string_view source, std::span<const std::string_view> values) {
     return filled(translated(source, 1).value_or(source), {}, values);
 }
 
 std::string sayCount(std::string_view one, std::string_view many, std::size_t count,
                      std::initializer_list<std::string_view> values) {
-    return filled(translated(one, count).value_or(count == 1 ? one : many), std::to_string(count), values);
+    return filled(translated(one, count).value_or(count == 1 ? one : many), std::to_string(count),
+                  std::span(values.begin(), values.size()));
 }
 
 }  // namespace tenter::wording

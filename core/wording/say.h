@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <initializer_list>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -15,6 +16,9 @@ namespace tenter::wording {
 /// `source` in the language in use, with `%1` to `%9` replaced by `values`. A value is inserted as it is,
 /// even if it holds `%1`. A text without a translation stays English.
 std::string say(std::string_view source, std::initializer_list<std::string_view> values = {});
+
+/// The same with up to nine values of a list.
+std::string say(std::string_view source, std::span<const std::string_view> values);
 
 /// The same for a count: `one` in English if it is 1, else `many`. `%n` is the count. A translation has as
 /// many forms as its language. Catalogues list it under `one`.

@@ -252,7 +252,7 @@ private Q_SLOTS:
         QVERIFY(dialog != nullptr);
         dialog->measuring().setBrowsers({{compare::Browser::Kind::Chromium, "Chromium", chromium}});
         paste(dialog, pageOfHeight());
-        QVERIFY(reportHas(dialog, "max-width: 60vh (line 1 of a style element), which is not supported"));
+        QVERIFY(reportHas(dialog, "max-width: 60vh (line 1 of the pasted text), which is not supported"));
         QVERIFY(!dialog->reader().result().adopted->project.row().given->unread.empty());
         measureBox(dialog)->click();
         QVERIFY(dialog->reader().isMeasuring() && !importButton(dialog)->isEnabled());

@@ -156,6 +156,21 @@ TEST(Page, GivesMissingCharactersAFontForThemAlone) {
     EXPECT_EQ(count(html, "base64,dHRjZg"), 0U);
 }
 
+// Reading the page again must find the whole list. After the families that draw the texts, and before generic
+// families, those others draw nothing.
+TEST(Page, KeepsFamiliesThatDrawNoneOfItsTexts) {
+    const Folder folder;
+    project::Project project = tests::walks();
+    project.row().cards = {tests::saying("\u05E9\u05DC\u05D5\u05DD")};
+    project.row().style.text.of("body").family =
+        std::vector<std::string>{"Karla", "Noto Sans Hebrew", "Lato", "serif"};
+    project::Problems problems;
+    const std::string html = pageOf(project, folder.path(), problems);
+    const tests::CssSheet sheet = tests::readCss(between(html, "<style>\n", "</style>"));
+    EXPECT_EQ(tests::computed(sheet, ".walks-pair .walks-body", 800).at("font-family"),
+              "\"Tenter family Noto Sans Hebrew\", \"Karla\", \"Lato\", serif");
+}
+
 // CSS Fonts 4 § 5.2: of a family, the face nearest in style is used. The bold face of EB Garamond lacks the
 // letter that its italic face draws; without a rule for the bold face, browsers draw bold text with the
 // italic one.

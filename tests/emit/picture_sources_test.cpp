@@ -106,6 +106,26 @@ TEST(PictureSources, AreOnlyForThePictureAndVariantThatWereCut) {
     EXPECT_EQ(pictureElements(project, 0, {&listing, ""}), "");
 }
 
+// Whole pixels do not give each file the ratio of its source. Browsers would show each with its own height.
+TEST(PictureSources, KeepTheRatioOfTheSourceWhereFilesDiffer) {
+    project::Project project = rowWithPicture();
+    auto& picture = std::get<project::PicturePart>(project.part({0, 0}));
+    picture.focusX = 0.5;
+    project.row().style.picture.ratio = project::Ratio{};
+    pictures::Listing listing;
+    listing.pictures = {listed({Format::Jpeg})};
+    EXPECT_EQ(markup(project, 0, {&listing, ""}).find("style="), std::string::npos);
+    picture.height = 1203;
+    const std::string kept = "style=\"aspect-ratio: 1600 / 1203\"";
+    EXPECT_NE(markup(project, 0, {&listing, ""}).find(kept), std::string::npos);
+    // Without cut files the picture is its own source.
+    EXPECT_EQ(markup(project, 0).find("style="), std::string::npos);
+    // The style attribute would override the ratio of a band.
+    project.row().variants[0].bands[0].upTo = 700;
+    project.row().variants[0].bands.emplace_back().set.picture.ratio = project::Ratio{3, 2};
+    EXPECT_EQ(markup(project, 0, {&listing, ""}).find("style="), std::string::npos);
+}
+
 TEST(PictureSources, HaveTheRelativeAddressOfTheirFolder) {
     EXPECT_EQ(folderAddress("/site/cut pictures", "/site"), "cut%20pictures/");
     EXPECT_EQ(folderAddress("/site/media", "/site/pages"), "../media/");

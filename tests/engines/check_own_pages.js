@@ -61,7 +61,8 @@ try {
     const form = all[i % all.length];
     const file = path.join(folder, `${name}.tenter.json`);
     // Sizes in px are rounded to other numbers than sizes in rem, also in the layout.
-    await writeFile(file, JSON.stringify(form.includes('px') ? {...project, unit: 'px'} : project, null, 1));
+    const unit = form[form.indexOf('--unit') + 1];
+    await writeFile(file, JSON.stringify(form.includes('--unit') ? {...project, unit} : project, null, 1));
     const into = path.join(folder, name);
     const again = path.join(into, 'again.tenter.json');
     ++sums.rows;

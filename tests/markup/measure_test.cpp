@@ -51,7 +51,7 @@ TEST(Measure, WinsOverTheCssAndSaysWhere) {
     EXPECT_EQ(page.ranges[1].rootSize, (css::Line{18, 0}));
     ASSERT_EQ(page.cautions.size(), 3U);
     EXPECT_EQ(
-        page.cautions[0],
+        page.cautions[0].worded(),
         "The browser's width of the container differs from the theme's CSS as Tenter reads it, from 320 to "
         "1000\u00A0px: at 320\u00A0px it is 280\u00A0px, not 320\u00A0px. Tenter imported what was "
         "measured.");

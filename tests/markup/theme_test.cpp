@@ -36,14 +36,15 @@ std::string themed(const std::string& css,
 TEST(Theme, KeepsTheRulesThatAffectTheRow) {
     EXPECT_EQ(
         themed(".row { float: left } .menu { float: right } .row .tide:hover { color: red !important }"),
-        ".row { float: left; }\n.row .tide:hover { color: red !important; }\n");
+        ".row { float: left; } /* :1:8 */\n.row .tide:hover { color: red !important; } /* :1:52 */\n");
 }
 
 // CSS Conditional 3 § 2, CSS Cascade 5 § 6.4: what a rule stands in decides when it holds and over what it
 // wins.
 TEST(Theme, KeepsTheAtRulesAroundRules) {
-    EXPECT_EQ(themed("@layer base { @media (min-width: 700px) { .tide { margin: 0 } } }"),
-              "@layer base;\n@layer base { @media (min-width: 700px) { .tide { margin: 0; } } }\n");
+    EXPECT_EQ(
+        themed("@layer base { @media (min-width: 700px) { .tide { margin: 0 } } }"),
+        "@layer base;\n@layer base { @media (min-width: 700px) { .tide { margin: 0; } } } /* :1:50 */\n");
 }
 
 TEST(Theme, ReadsSheetsSavedWithThePageAndReportsOthers) {
@@ -96,6 +97,20 @@ TEST(Theme, NamesTheFileOfARule) {
     EXPECT_EQ(originOfRule(theme, 2), "inner.css:2");
     EXPECT_EQ(originOfRule(theme, 1), "");
     EXPECT_EQ(originOfRule(theme, 9), "");
+}
+
+// Pasted text has no file.
+TEST(Theme, NamesThePlaceOfARuleInPastedText) {
+    EXPECT_EQ(originOfRule(".tide { order: 3; } /* :12:3 */\n", 1), ":12:3");
+    EXPECT_EQ(placeInWords(":12:3"), "line 12, column 3 of the pasted text");
+    EXPECT_EQ(placeInWords("look.css:12:3"), "look.css:12:3");
+    const Tree tree = treeOf("<div class=wrap><div class=row><p>Low</p></div></div>");
+    const css::Sheet sheet = css::readSheet("\n.wrap { width: 60vh }");
+    const auto cautionOf = [&](const SheetPlace& place) {
+        return themePage(tree, byClass(tree, "row"), sheet, 320, 1920, {place}).cautions.front().worded();
+    };
+    EXPECT_NE(cautionOf({"", 1}).find("width: 60vh (line 2 of the pasted text)"), std::string::npos);
+    EXPECT_NE(cautionOf({"page.html", 5}).find("width: 60vh (page.html:6)"), std::string::npos);
 }
 
 class Facts : public testing::Test {
@@ -229,10 +244,11 @@ TEST(ThemePage, KnowsTheBodysMargin) {
 
 TEST(ThemePage, CautionsAboutWhatItCannotRead) {
     const ThemePage page = pageOf(".wrap { width: calc(100% - 3vh) }");
-    EXPECT_EQ(page.cautions,
-              std::vector<std::string>{"The <div class=\"wrap\"> around the row has width: calc(100% - 3vh) "
-                                       "(line 1 of a style element), which is not supported. Check the "
-                                       "container in the project."});
+    ASSERT_EQ(page.cautions.size(), 1U);
+    EXPECT_EQ(page.cautions[0].worded(),
+              "The <div class=\"wrap\"> around the row has width: calc(100% - 3vh) "
+              "(line 1 of a style element), which is not supported. Check the "
+              "container in the project.");
     EXPECT_EQ(page.unread, page.cautions);
     EXPECT_EQ(pageOf("html { font-size: 2vh }").cautions.size(), 1U);
     EXPECT_EQ(pageOf(".wrap { display: inline-block }").cautions.size(), 1U);
@@ -335,7 +351,7 @@ std::pair<double, double> contentBoxOf(const project::Container& container, doub
 }
 
 void expectBox(const ThemePage& page, double width, double left, double content) {
-    EXPECT_EQ(page.unread.size(), 0U) << page.unread.front();
+    EXPECT_EQ(page.unread.size(), 0U) << page.unread.front().worded();
     const auto range =
         std::ranges::find_if(page.ranges, [&](const ThemeRange& one) { return width <= one.upTo; });
     const auto [x, w] = contentBoxOf(range->container, width);

@@ -50,6 +50,27 @@ TEST(ReadGiven, is_read_strictly) {
     }
 }
 
+// A text as it is, as earlier files have it, or an English text with its values.
+TEST(ReadGiven, has_sentences_for_readers_of_every_language) {
+    Json json = Json::parse(smallProjectWith("/given", soundGiven()));
+    const Json unread = Json::parse(R"(["As it is, %1.", ["%1 of %2", ["The %1", "row"], "page"]])");
+    json["given"]["unread"] = unread;
+    const Project project = sound(json.dump());
+    ASSERT_EQ(project.row().given->unread.size(), 2U);
+    EXPECT_EQ(project.row().given->unread[0].worded(), "As it is, %1.");
+    EXPECT_EQ(project.row().given->unread[1].worded(), "The row of page");
+    EXPECT_EQ(Json::parse(write(project))["given"]["unread"], unread);
+    std::string deep = "\"a\"";
+    for (int i = 0; i < 30; ++i)
+        deep = "[\"%1\", " + deep + "]";
+    for (const Json& fault :
+         {Json(3), Json::array(), Json::parse("[3]"), Json::parse(R"(["a", 3])"),
+          Json::parse(R"(["a","1","2","3","4","5","6","7","8","9","10"])"), Json::parse(deep)}) {
+        json["given"]["unread"] = Json::array({fault});
+        EXPECT_TRUE(problemsOf(json.dump()).front().place.starts_with("/given/unread/0")) << fault;
+    }
+}
+
 // A picture that a page shows is on the page; without given markup it must be beside the project.
 TEST(ReadGiven, allows_missing_pictures) {
     const std::filesystem::path folder = std::filesystem::temp_directory_path();

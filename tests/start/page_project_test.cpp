@@ -84,6 +84,7 @@ TEST_F(PageProject, NamesARowWithoutTitleAndClass) {
         "<ul><li><h3>Low water</h3><p>At noon, on the steps.</p></li>"
         "<li><h3>High water</h3><p>At six, by the wall.</p></li></ul>";
     EXPECT_EQ(importOf(list, "harbour-times.html").name, "harbour-times");
+    EXPECT_EQ(importOf(list, "/saved/harbour-times/index.html").name, "harbour-times");
     const project::Project pasted = importOf(list);
     EXPECT_EQ(pasted.name, "Imported row");
     EXPECT_EQ(pasted.row().variants[0].className, "imported-row");

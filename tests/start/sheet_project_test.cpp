@@ -134,6 +134,26 @@ TEST_F(SheetProject, NamesThePlaceOfEachDeclaration) {
     EXPECT_TRUE(heading->declarations[1].inherited);
 }
 
+TEST(PastedSheet, NamesThePlacesOfItsRules) {
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Problems problems;
+    const auto read = importSheet(
+        ".deck { display: grid; grid-template-columns: 1fr 1fr; gap: calc(1rem + 1vw) }\n"
+        ".deck article { padding: 9px }\n .deck h3 { font-size: 20px }\n",
+        "", store, problems);
+    ASSERT_TRUE(read.has_value());
+    const auto heading =
+        std::ranges::find(read->found, "heading", [](const FoundElement& element) { return element.role; });
+    ASSERT_NE(heading, read->found.end());
+    EXPECT_EQ(heading->declarations.front().place, ":3:2");
+    ASSERT_FALSE(read->notes.empty());
+    ASSERT_TRUE(read->notes.front().at.has_value());
+    EXPECT_EQ(read->notes.front().at->place, ":1:1");
+    EXPECT_NE(read->notes.front().says.find("(line 1, column 1 of the pasted text)"), std::string::npos)
+        << read->notes.front().says;
+}
+
 TEST_F(SheetProject, RefusesSheetsWithoutARow) {
     EXPECT_NE(refusal("body { color: #333 } .site-nav { display: flex } .site-nav a { padding: 1rem }")
                   .find("No rule of the stylesheet lays out a row of columns"),

@@ -7,6 +7,7 @@
 #include "project/wording.h"
 #include "speaking.h"
 #include "units/quantities.h"
+#include "wording/sentence.h"
 
 namespace tenter::wording {
 namespace {
@@ -60,6 +61,26 @@ TEST(Say, StaysEnglishWithoutATranslation) {
     EXPECT_EQ(say("unknown %1", {"one"}), "unknown one");
     EXPECT_EQ(sayCount("%n card", "%n cards", 2), "2 cards");
     EXPECT_EQ(say("empty"), "");
+}
+
+TEST(Sentence, IsWordedInTheLanguageInUseWhenItIsShown) {
+    const Sentence sentence =
+        Sentence::of("%1 before %2", {"one", Sentence::of("%1 before %2", {"%1", "b"})});
+    EXPECT_EQ(sentence.worded(), "one before %1 before b");
+    const Speaking speaking(reversed);
+    EXPECT_EQ(sentence.worded(), "b nach %1 nach one");
+    EXPECT_EQ(Sentence("%1 before %2").worded(), "%1 before %2");
+}
+
+TEST(Sentence, IsNeverLongerThanItsLimit) {
+    std::string marks;
+    for (int i = 0; i < 1000; ++i)
+        marks += "%1";
+    Sentence sentence("ä");
+    for (int depth = 0; depth < 6; ++depth)
+        sentence = Sentence::of(marks, {sentence});
+    EXPECT_LE(sentence.worded().size(), Sentence::longest + 3);
+    EXPECT_TRUE(sentence.worded().ends_with("ä…"));
 }
 
 TEST(Language, IsGermanByItsCode) {

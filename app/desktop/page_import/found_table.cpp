@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "document/wording.h"
+#include "markup/theme.h"
 #include "units/whole_width.h"
 
 namespace tenter::desktop::page_import {
@@ -53,7 +54,8 @@ void FoundTable::setFound(const std::vector<start::FoundElement>& found, double 
         for (const start::FoundDeclaration& declaration : element.declarations) {
             QString value = fromUtf8(declaration.value);
             if (!declaration.computed.empty()) value += " = " + fromUtf8(declaration.computed);
-            QString rule = fromUtf8(declaration.place.empty() ? declaration.selector : declaration.place);
+            QString rule = fromUtf8(declaration.place.empty() ? declaration.selector
+                                                              : markup::placeInWords(declaration.place));
             if (declaration.selector.empty()) rule = QObject::tr("style attribute");
             if (declaration.inherited) rule = QObject::tr("%1, inherited").arg(rule);
             auto* item = new QTreeWidgetItem(

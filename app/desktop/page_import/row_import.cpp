@@ -75,7 +75,9 @@ ImportResult readSheet(const ImportRequest& request) {
     if (auto own = intake::projectOfSheet({css, request.file, request.projectFolder}, ignored)) {
         result.adopted = markup::Adopted{std::move(own->project), std::move(own->report), {}};
     } else if (read) {
-        result.adopted = markup::Adopted{std::move(read->project), std::move(read->report), {}};
+        std::vector<std::string> report = intake::whyNotOwn(ignored);
+        report.insert(report.end(), read->report.begin(), read->report.end());
+        result.adopted = markup::Adopted{std::move(read->project), std::move(report), {}};
     } else {
         result.problems = std::move(problems);
     }
