@@ -18,7 +18,8 @@ struct PictureFile {
 PictureFile pictureFile(const std::string& address, const std::filesystem::path& page,
                         const std::filesystem::path& projectFolder);
 
-/// What a person calls the page in `file`: its name without the ending; of an `index` page that of its folder.
+/// What a person calls the page in `file`: its name without the ending; of an `index` page that of its
+/// folder.
 std::string nameOfFile(const std::filesystem::path& file);
 
 }  // namespace tenter::markup

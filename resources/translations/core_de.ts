@@ -2251,6 +2251,10 @@ A role, and a condition: body at least 15 px</extracomment>
         <translation>Die Bilddatei %1 wurde neben der Seite nicht gefunden.</translation>
     </message>
     <message>
+        <source>This has Tenter’s own markup, but is read like a page of another author: %1</source>
+        <translation>Das Markup ist das von Tenter, wird aber wie die Seite eines anderen Autors gelesen: %1</translation>
+    </message>
+    <message>
         <source>The stylesheet has no texts and pictures: the card has placeholder texts.</source>
         <translation>Das Stylesheet hat keine Texte und Bilder: die Karte hat Platzhaltertexte.</translation>
     </message>
@@ -2383,6 +2387,18 @@ A role, and a condition: body at least 15 px</extracomment>
     <message>
         <source>%1 (line %2 of a style element)</source>
         <translation>%1 (Zeile %2 eines style-Elements)</translation>
+    </message>
+    <message>
+        <source>%1 (line %2 of the pasted text)</source>
+        <translation>%1 (Zeile %2 des eingefügten Textes)</translation>
+    </message>
+    <message>
+        <source>line %1 of the pasted text</source>
+        <translation>Zeile %1 des eingefügten Textes</translation>
+    </message>
+    <message>
+        <source>line %1, column %2 of the pasted text</source>
+        <translation>Zeile %1, Spalte %2 des eingefügten Textes</translation>
     </message>
     <message>
         <source>%1 has %2, which is not supported</source>

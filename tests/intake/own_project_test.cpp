@@ -257,8 +257,10 @@ std::string pageWithButtonFont(const std::string& families) {
     project::Project project = sample("shore-walks");
     project.row().style.text.of("button").family = std::vector<std::string>{"Cabin"};
     std::string css = sheetOf(project, {});
-    for (std::size_t at = css.find("\"Cabin\""); at != std::string::npos; at = css.find("\"Cabin\"", at + 1))
-        css.replace(at, 7, families);
+    const std::string cabin = "\"Cabin\"";
+    for (std::size_t at = css.find(cabin); at != std::string::npos;
+         at = css.find(cabin, at + families.size()))
+        css.replace(at, cabin.size(), families);
     return "<!doctype html><style>" + css +
            "</style><main><section class=\"walks-pair\"><article class=\"walks-card\"><a "
            "class=\"walks-button\" href=\"#\">Low</a></article></section></main>";
