@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string_view>
 
 #include "css/longhands.h"
 #include "emit/card_box.h"
 #include "intake/own_values.h"
+#include "units/number.h"
 
 namespace tenter::intake {
 
@@ -52,6 +54,24 @@ bool isAbsolute(const Values& values) {
 bool cornersDiffer(const Values& values) {
     const std::array<std::string, 4> radii = radiiOf(values);
     return std::ranges::any_of(radii, [&](const std::string& one) { return one != radii[0]; });
+}
+
+/// A margin as a length. In a subgrid a percentage is printed as that share of the content of the card, which
+/// is `content` cqi and lengths: the roundest percentage that is printed so.
+std::optional<Length> marginIn(const std::string& text, double content) {
+    if (const std::optional<Length> length = Length::parse(text);
+        length && length->unit() != units::Unit::Cqi)
+        return length;
+    const std::optional<Sum> sum = sumIn(text);
+    const double share = sum ? (*sum)[static_cast<std::size_t>(units::Unit::Cqi)] : 0;
+    if (share == 0 || content <= 0) return std::nullopt;
+    constexpr double printed = 0.00006;  // half of the last of four decimals, and the error of doubles
+    double percent = 0;
+    for (const int decimals : {0, 1, 2, 3, 4}) {
+        percent = units::rounded(share / content * 100, decimals);
+        if (std::abs(percent * content / 100 - share) < printed) break;
+    }
+    return Length::percent(percent);
 }
 
 }  // namespace
@@ -130,7 +150,7 @@ Length OwnPictures::radius(const project::CardSettings& card) const {
     return found.value_or(Length());
 }
 
-project::PictureSettings OwnPictures::settings(const project::CardSettings& card) const {
+project::PictureSettings OwnPictures::settings(const project::CardSettings& card, double content) const {
     project::PictureSettings out;
     const Values& shared = positions_.front().values;
     const std::vector<std::string> ratio = css::valueParts(valueOf(shared, "aspect-ratio", "auto"));
@@ -153,7 +173,7 @@ project::PictureSettings OwnPictures::settings(const project::CardSettings& card
             const std::string ofCard = negative(i == 0 ? padding.top : padding.bottom);
             // The card's padding, not a margin of the picture.
             if (bleeds && (inLine || atEdge || areSameSum(margins[i], ofCard))) continue;
-            if (const std::optional<Length> length = Length::parse(margins[i])) *sides[i] = length;
+            if (const std::optional<Length> length = marginIn(margins[i], content)) *sides[i] = length;
         }
     }
     return out;

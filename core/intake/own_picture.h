@@ -24,8 +24,9 @@ public:
     [[nodiscard]] bool touchEdgesBeside() const;
     /// True if the pictures are full-bleed in `card`, of which everything else is read.
     [[nodiscard]] bool areBled(const project::CardSettings& card) const;
-    /// The settings of pictures in a card whose `bleed` is known.
-    [[nodiscard]] project::PictureSettings settings(const project::CardSettings& card) const;
+    /// The settings of pictures in a card whose `bleed` is known. `content`: how many cqi of the row the
+    /// content of a card is wide, of which vertical margins in a subgrid are a share.
+    [[nodiscard]] project::PictureSettings settings(const project::CardSettings& card, double content) const;
 
 private:
     /// The rules for one position. `first` and `last` are false if all pictures have one rule.

@@ -147,7 +147,21 @@ private:
         shadow(valueOf(card, "box-shadow", "none"), out.shadow);
         out.linked = valueOf(of("button::after"), "content", "none") != "none";
         out.bleed = pictures.areBled(out);
-        out_.picture = pictures.settings(out);
+        out_.picture = pictures.settings(out, contentInRow());
+    }
+    /// How many cqi of the row the content of a card is wide, as emit::contentInRow has it.
+    [[nodiscard]] double contentInRow() const {
+        const auto percentOf = [](const std::optional<Length>& length) {
+            return length && length->unit() == Unit::Percent ? length->value() : 0;
+        };
+        const project::CardSettings& card = out_.card;
+        const double count = out_.row.columns.value_or(1);
+        double share = percentOf(card.padding.left) + percentOf(card.padding.right);
+        if (card.direction == project::Direction::Beside) {
+            const double start = percentOf(context_.rightToLeft ? card.padding.right : card.padding.left);
+            share += percentOf(card.pictureShare) + (card.bleed.value_or(false) ? 0 : start);
+        }
+        return (100 - (count - 1) * percentOf(out_.row.columnGap)) / count * (1 - share / 100);
     }
     /// Cards without a picture at their start have the room for one beside their text, too, but no rule for
     /// it.

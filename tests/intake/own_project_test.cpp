@@ -252,6 +252,40 @@ TEST(OwnSheet, KeepsFullBleedPicturesAndNegativeMarginsApart) {
                     }
 }
 
+// In a subgrid the stylesheet has no percentages in vertical margins of pictures.
+TEST(OwnSheet, KnowsTheSharesInMarginsOfPicturesInASubgrid) {
+    const project::Sides padding{Length::px(9), Length::percent(4), Length::px(9), Length::px(12), {}};
+    const project::Sides margin{
+        Length::percent(3.1), Length::percent(0.5), Length::percent(2.04), Length::px(7), {}};
+    for (const project::Direction direction : {project::Direction::Stacked, project::Direction::Beside})
+        for (const Length& gap : {Length::px(24), Length::percent(3)}) {
+            project::Project project = sample("shore-walks");
+            project.row().variants.resize(1);
+            project.row().cards = cardsWithPictures();
+            project.row().cards.push_back({{partOf("heading"), partOf("body"), partOf("button")}, {}});
+            for (project::Band& band : project.row().variants[0].bands) {
+                band.set.card = {};
+                band.set.picture = {};
+                band.set.row.columnGap = gap;
+                band.set.row.level = project::Level::Subgrid;
+                band.set.row.lastLine = project::LastLine::Start;
+            }
+            project::Settings& style = project.row().style;
+            style.card.direction = direction;
+            style.card.bleed = direction == project::Direction::Beside;
+            style.card.pictureShare = Length::percent(35);
+            style.card.padding = padding;
+            style.picture.margin = margin;
+            const std::string css = sheetOf(project, {});
+            SCOPED_TRACE(css);
+            project::Problems problems;
+            auto read = projectOfSheet({css, "row.css", ".", 16}, problems);
+            ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
+            read->project.row().cards = project.row().cards;
+            expectSameRow(project, read->project);
+        }
+}
+
 /// A page with a sheet of the sample in which every `family` of the button is replaced.
 std::string pageWithButtonFont(const std::string& families) {
     project::Project project = sample("shore-walks");
