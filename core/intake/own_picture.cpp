@@ -60,7 +60,7 @@ bool cornersDiffer(const Values& values) {
 /// is `content` cqi and lengths: the roundest percentage that is printed so.
 std::optional<Length> marginIn(const std::string& text, double content) {
     if (const std::optional<Length> length = Length::parse(text);
-        length && length->unit() != units::Unit::Cqi)
+        length && (content <= 0 || length->unit() != units::Unit::Cqi))
         return length;
     const std::optional<Sum> sum = sumIn(text);
     const double share = sum ? (*sum)[static_cast<std::size_t>(units::Unit::Cqi)] : 0;

@@ -25,7 +25,8 @@ public:
     /// True if the pictures are full-bleed in `card`, of which everything else is read.
     [[nodiscard]] bool areBled(const project::CardSettings& card) const;
     /// The settings of pictures in a card whose `bleed` is known. `content`: how many cqi of the row the
-    /// content of a card is wide, of which vertical margins in a subgrid are a share.
+    /// content of a card is wide, of which vertical margins in a subgrid are a share; 0 outside
+    /// a subgrid.
     [[nodiscard]] project::PictureSettings settings(const project::CardSettings& card, double content) const;
 
 private:

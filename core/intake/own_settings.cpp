@@ -149,11 +149,13 @@ private:
         out.bleed = pictures.areBled(out);
         out_.picture = pictures.settings(out, contentInRow());
     }
-    /// How many cqi of the row the content of a card is wide, as emit::contentInRow has it.
+    /// How many cqi of the row the content of a card is wide, as emit::contentInRow has it; 0 outside
+    /// a subgrid, where no margin needs it.
     [[nodiscard]] double contentInRow() const {
         const auto percentOf = [](const std::optional<Length>& length) {
             return length && length->unit() == Unit::Percent ? length->value() : 0;
         };
+        if (out_.row.level != project::Level::Subgrid) return 0;
         const project::CardSettings& card = out_.card;
         const double count = out_.row.columns.value_or(1);
         double share = percentOf(card.padding.left) + percentOf(card.padding.right);
