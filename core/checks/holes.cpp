@@ -84,10 +84,9 @@ void checkHoles(const Subject& subject, Findings& out) {
     report(out, cause,
            {canFill ? Severity::Warning : Severity::Note,
             commonPractice(),
-            {wording::sayCount(
-                 "%1, %n of %2 places in the last line of cards is empty",
-                 "%1, %n of %2 places in the last line of cards are empty", empty,
-                 {atWidths(subject, cause.there), std::to_string(worst)}),
+            {wording::sayCount("%1, %n of %2 places in the last line of cards is empty",
+                               "%1, %n of %2 places in the last line of cards are empty", empty,
+                               {atWidths(subject, cause.there), std::to_string(worst)}),
              wording::say("The row looks unfinished"), fixOf(best, empty)}});
 }
 

@@ -123,10 +123,10 @@ TEST(GivenStylesheet, IsImportantOnlyWhereTheThemeIs) {
 // CSS Cascade 5 § 6.1: against `!important` in a layer, or in a style attribute, no rule outside can win.
 TEST(GivenStylesheet, SaysWhatNoStylesheetCanOverride) {
     const std::string layered = sheetOf(adopted("@layer base { .pool p { margin: 3px !important } }"));
-    EXPECT_NE(
-        layered.find(
-            "No stylesheet can override the theme's margin: \".pool p\" sets it with !important in a layer"),
-        std::string::npos)
+    EXPECT_NE(layered.find("No stylesheet can override the theme's margin: \".pool p\" in line 1, column 22 "
+                           "of the pasted text "
+                           "sets it with !important in a layer"),
+              std::string::npos)
         << layered;
     const std::string styled = sheetOf(adopted("h3 { color: red }", "style=\"padding: 3px !important\""));
     EXPECT_NE(

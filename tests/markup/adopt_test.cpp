@@ -221,7 +221,9 @@ TEST(Adopt, uses_the_themes_css_given_by_the_person) {
     project::Problems problems;
     const auto alone = adopt(project, page, problems);
     ASSERT_TRUE(alone.has_value());
-    EXPECT_EQ(alone->project.row().given->theme, "html { font-size: 62.5%; }\n.deck { float: left; }\n");
+    // Each rule with its line and column in what was pasted.
+    EXPECT_EQ(alone->project.row().given->theme,
+              "html { font-size: 62.5%; } /* :1:1 */\n.deck { float: left; } /* :1:27 */\n");
     EXPECT_EQ(alone->project.page.rootSize, 10);
     EXPECT_EQ(alone->project.page.container.maxWidth.css(), "900px");
     const std::string within = "<main>" + row + "</main>";

@@ -110,7 +110,8 @@ public:
         if (i < 2 || !isHebrewLetter(text[i - 2])) return false;
         const int kind = u_getIntPropertyValue(text[i - 1], UCHAR_LINE_BREAK);
         if (kind != U_LB_HYPHEN && kind != U_LB_BREAK_AFTER) return false;
-        const std::u16string_view line = text.substr(i - 1);
+        // What stands later does not decide; the rest of a long text would take long.
+        const std::u16string_view line = text.substr(i - 1, 16);
         return breaksBefore(line, 1, icuLineBreaks(line, "", LineStrictness::Normal)[1]);
     }
     /// Measured in Chromium 156 with Lato after Noto Sans Hebrew: `r` and `a` of `er` soft hyphen `ate` are
