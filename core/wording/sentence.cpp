@@ -33,6 +33,13 @@ Sentence Sentence::of(std::string_view source, std::vector<Sentence> values) {
     return sentence;
 }
 
+bool operator<(const Sentence& one, const Sentence& other) {
+    if (one.verbatim_ != other.verbatim_) return other.verbatim_;
+    if (one.text_ != other.text_) return one.text_ < other.text_;
+    return std::lexicographical_compare(one.values_.begin(), one.values_.end(), other.values_.begin(),
+                                        other.values_.end());
+}
+
 std::string Sentence::worded() const {
     if (verbatim_) return cut(text_);
     std::array<std::string, 9> texts;

@@ -1,7 +1,6 @@
 // Sentences that are worded when they are shown, so that a file holds them for readers of every language.
 #pragma once
 
-#include <compare>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -29,7 +28,8 @@ public:
     static constexpr std::size_t longest = 4000;
 
     friend bool operator==(const Sentence&, const Sentence&) = default;
-    friend std::strong_ordering operator<=>(const Sentence&, const Sentence&) = default;
+    /// An order for sets.
+    friend bool operator<(const Sentence& one, const Sentence& other);
 
 private:
     std::string text_;
