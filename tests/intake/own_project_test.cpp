@@ -85,6 +85,18 @@ void expectSameRow(const project::Project& expected, const project::Project& act
     }
 }
 
+/// The stylesheet of a project comes back as the same row.
+void expectReadBack(const project::Project& project) {
+    const std::string css = sheetOf(project, {});
+    SCOPED_TRACE(css);
+    project::Problems problems;
+    auto read = projectOfSheet({css, "row.css", ".", 16}, problems);
+    ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
+    // A stylesheet has no cards, which decide what a stylesheet contains.
+    read->project.row().cards = project.row().cards;
+    expectSameRow(project, read->project);
+}
+
 TEST(OwnSheet, OfEverySampleInEveryFormComesBack) {
     const std::vector<emit::SheetForm> forms{{},
                                              {.properties = true},
@@ -241,13 +253,7 @@ TEST(OwnSheet, KeepsFullBleedPicturesAndNegativeMarginsApart) {
                         style.card.border = {Length::px(1), units::Colour{10, 20, 30, 255}, {}};
                         style.picture.margin = margin;
                         style.picture.radius = Length::px(3);
-                        const std::string css = sheetOf(project, {});
-                        SCOPED_TRACE(css);
-                        project::Problems problems;
-                        auto read = projectOfSheet({css, "row.css", ".", 16}, problems);
-                        ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
-                        read->project.row().cards = project.row().cards;
-                        expectSameRow(project, read->project);
+                        expectReadBack(project);
                         if (::testing::Test::HasFailure()) return;
                     }
 }
@@ -276,13 +282,7 @@ TEST(OwnSheet, KnowsTheSharesInMarginsOfPicturesInASubgrid) {
             style.card.pictureShare = Length::percent(35);
             style.card.padding = padding;
             style.picture.margin = margin;
-            const std::string css = sheetOf(project, {});
-            SCOPED_TRACE(css);
-            project::Problems problems;
-            auto read = projectOfSheet({css, "row.css", ".", 16}, problems);
-            ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
-            read->project.row().cards = project.row().cards;
-            expectSameRow(project, read->project);
+            expectReadBack(project);
         }
 }
 
