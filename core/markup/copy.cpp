@@ -50,11 +50,7 @@ public:
         space_.reset();
         atLineStart_ = true;
     }
-    project::Copy take() {
-        while (!copy_.empty() && copy_.back().kind == Run::Kind::Break)
-            copy_.pop_back();
-        return std::move(copy_);
-    }
+    project::Copy take() { return std::move(copy_); }
 
 private:
     static bool isSame(const Run& left, const Run& right) {

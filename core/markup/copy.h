@@ -10,7 +10,8 @@ namespace tenter::markup {
 
 /// The text part of an element. Strong and b, em and i, links and forced line breaks are kept. White space is
 /// collapsed (CSS Text 3 § 4.1.1). Text only for screen readers is left out. A link around the whole text
-/// becomes the link of the part.
+/// becomes the link of the part. A break at the end stays: a second one is a line, and Chromium balances no
+/// text with breaks.
 project::TextPart textPartOf(const Tree& tree, NodeId node, const std::string& role);
 
 /// The picture part of an element: its alternative text, and its size if attributes give one. `address`

@@ -29,6 +29,14 @@ bool isBlankPart(const project::TextPart& part) {
     return project::plainText(part.copy).find_first_not_of(" \n") == std::string::npos;
 }
 
+/// The text of an element without breaks at its end, which are spaces between paragraphs in pasted text.
+project::TextPart pastedPart(const Tree& tree, NodeId node, const std::string& role = {}) {
+    project::TextPart part = markup::textPartOf(tree, node, role);
+    while (!part.copy.empty() && part.copy.back().kind == project::Run::Kind::Break)
+        part.copy.pop_back();
+    return part;
+}
+
 /// The pieces below an element in document order.
 class HtmlReader {
 public:
@@ -123,7 +131,7 @@ private:
                 break;
             copyInto(line, top, at, 0);
         }
-        add(markup::textPartOf(line, top, {}));
+        add(pastedPart(line, top));
         return at;
     }
     // NOLINTNEXTLINE(misc-no-recursion): not deeper than `deepestElement`.
@@ -147,7 +155,7 @@ private:
     }
 
     void addHeading(NodeId at) {
-        project::TextPart part = markup::textPartOf(tree_, at, {});
+        project::TextPart part = pastedPart(tree_, at);
         if (isBlankPart(part)) return;
         const int level = tree_[at].name[1] - '0';
         if (level < level_ && !anyCard_ && title_.empty()) {
@@ -163,7 +171,7 @@ private:
         push(std::move(piece));
     }
 
-    void addText(NodeId at) { add(markup::textPartOf(tree_, at, {}), tree_[at].isHtml("button")); }
+    void addText(NodeId at) { add(pastedPart(tree_, at), tree_[at].isHtml("button")); }
 
     void add(project::TextPart part, bool isButton = false) {
         if (isBlankPart(part)) return;
@@ -250,7 +258,7 @@ TableRows rowsOf(const Tree& tree, NodeId table) {
     for (NodeId at = tree.following(table, table); at != noNode; at = tree.following(at, table)) {
         if (tree[at].isHtml("tr")) rows.emplace_back();
         if (rows.empty() || !(tree[at].isHtml("td") || tree[at].isHtml("th"))) continue;
-        std::string cell = project::plainText(markup::textPartOf(tree, at, {}).copy);
+        std::string cell = project::plainText(pastedPart(tree, at).copy);
         rows.back().push_back(std::move(cell));
     }
     std::erase_if(rows, [](const auto& row) { return row.empty(); });
@@ -286,7 +294,7 @@ bool addRow(const Tree& tree, const std::vector<markup::Features>& features, Pas
                 if (card.alt.empty()) card.alt = markup::picturePartOf(tree, part.node, address).alt;
                 continue;
             }
-            project::TextPart text = markup::textPartOf(tree, part.node, part.role);
+            project::TextPart text = pastedPart(tree, part.node, part.role);
             if (isBlankPart(text) || card.parts.size() >= project::mostParts - 2) continue;
             if (part.role == "button" && text.link.empty()) text.link = "#";
             if (part.role == "heading") text.link.clear();

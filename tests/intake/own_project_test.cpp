@@ -9,6 +9,7 @@
 #include <set>
 
 #include "emit/css_reader.h"
+#include "emit/page.h"
 #include "emit/page_folder.h"
 #include "emit/page_scaffold.h"
 #include "emit/stylesheet.h"
@@ -316,6 +317,30 @@ TEST(OwnPage, KnowsTheFontsThatOnlyItNames) {
     // As earlier versions wrote it if no named family has a character of the texts.
     EXPECT_EQ(familyOf("\"Tenter fallback Lato\""), Names{"Lato"});
     EXPECT_EQ(familyOf("\"Tenter fallback serif\""), Names{"serif"});
+}
+
+// A break at the end of a text is no line of its own, but a second one is.
+TEST(OwnPage, KeepsBreaksAtTheEndOfATextAndThoseAlone) {
+    using Kind = project::Run::Kind;
+    const project::Run plain{Kind::Plain, "Low tide", ""};
+    const project::Run end{Kind::Break, "", ""};
+    project::Project project = sample("shore-walks");
+    const std::vector<project::Copy> copies{{plain, end}, {plain, end, end}, {end, plain, end, end}, {end}};
+    project.row().cards = {{}};
+    for (const project::Copy& copy : copies) {
+        project::TextPart part = partOf("body");
+        part.copy = copy;
+        project.row().cards[0].parts.emplace_back(part);
+    }
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    project::Problems problems;
+    const std::string html = emit::page(project, 0, samples, store, problems);
+    const auto read = projectOfPage({html, "page.html", ".", 16}, problems);
+    ASSERT_TRUE(read.has_value()) << (problems.empty() ? "" : problems.front().line());
+    ASSERT_EQ(read->project.row().cards[0].parts.size(), copies.size());
+    for (std::size_t i = 0; i < copies.size(); ++i)
+        EXPECT_EQ(std::get<project::TextPart>(read->project.row().cards[0].parts[i]).copy, copies[i]) << i;
 }
 
 TEST(OwnPage, HasItsContainerBesideItsPlace) {

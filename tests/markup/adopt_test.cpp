@@ -132,8 +132,11 @@ TEST(Adopt, collapses_white_space_across_runs) {
                                                                             {Kind::Strong, "and", ""},
                                                                             {Kind::Plain, " ", ""},
                                                                             {Kind::Strong, "flood", ""}}));
-    EXPECT_EQ(copyOf("a <br> b<br><br>"),
-              (project::Copy{{Kind::Plain, "a", ""}, {Kind::Break, "", ""}, {Kind::Plain, "b", ""}}));
+    EXPECT_EQ(copyOf("a <br> b<br> <br> "), (project::Copy{{Kind::Plain, "a", ""},
+                                                           {Kind::Break, "", ""},
+                                                           {Kind::Plain, "b", ""},
+                                                           {Kind::Break, "", ""},
+                                                           {Kind::Break, "", ""}}));
     EXPECT_EQ(
         copyOf("See <a href=/t><i>the</i> times</a>&nbsp; now"),
         (project::Copy{
