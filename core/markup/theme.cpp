@@ -320,4 +320,22 @@ std::string placeInWords(std::string_view origin) {
     return wording::say("line %1, column %2 of the pasted text", {line, origin.substr(colon + 1)});
 }
 
+std::string withPlacesInWords(std::string_view theme) {
+    std::string out;
+    for (std::size_t at = 0; at < theme.size();) {
+        const std::size_t end = std::min(theme.find('\n', at), theme.size());
+        const std::string_view line = theme.substr(at, end - at);
+        const std::string_view origin = originOfRule(line, 1);
+        if (origin.starts_with(':')) {
+            out.append(line.substr(0, static_cast<std::size_t>(origin.data() - line.data())));
+            out.append(placeInWords(origin)).append(" */");
+        } else {
+            out.append(line);
+        }
+        if (end < theme.size()) out += '\n';
+        at = end + 1;
+    }
+    return out;
+}
+
 }  // namespace tenter::markup

@@ -66,4 +66,7 @@ std::string_view originOfRule(std::string_view theme, std::size_t line);
 /// Such a place, as a sentence has it: `look.css:12:3`, or `line 12, column 3 of the pasted text`.
 std::string placeInWords(std::string_view origin);
 
+/// Such a text for people: the comments of rules of pasted text have their places in words.
+std::string withPlacesInWords(std::string_view theme);
+
 }  // namespace tenter::markup

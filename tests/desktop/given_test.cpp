@@ -91,6 +91,20 @@ private Q_SLOTS:
         QCOMPARE(document().project().page.rootSize, units::RootSize(10));
     }
 
+    // Rules of pasted CSS have no file, so the box names their line and column.
+    void showsThePlacesOfPastedRulesInWords() {
+        page_import::ImportDialog* dialog = openDialog();
+        paste(dialog,
+              "<style>html { font-size: 62.5% } li { float: left }</style>"
+              "<ul><li><h3>Low water</h3><p>At noon, on the steps.</p></li>"
+              "<li><h3>High water</h3><p>At six, by the wall.</p></li></ul>");
+        QTest::mouseClick(dialog->findChild<QToolButton*>("theme"), Qt::LeftButton);
+        const QString css = named<QPlainTextEdit>(dialog, "Theme CSS that applies to the row")->toPlainText();
+        QVERIFY2(css.contains("li { float: left; } /* line 1, column 34 of the pasted text */"),
+                 qPrintable(css));
+        QVERIFY(!css.contains("/* :"));
+    }
+
     void changesNothingWhenCancelled() {
         const project::Project before = document().project();
         page_import::ImportDialog* dialog = openDialog();

@@ -104,6 +104,10 @@ TEST(Theme, NamesThePlaceOfARuleInPastedText) {
     EXPECT_EQ(originOfRule(".tide { order: 3; } /* :12:3 */\n", 1), ":12:3");
     EXPECT_EQ(placeInWords(":12:3"), "line 12, column 3 of the pasted text");
     EXPECT_EQ(placeInWords("look.css:12:3"), "look.css:12:3");
+    EXPECT_EQ(withPlacesInWords(
+                  "@layer a;\n.a { b: c; } /* :1:27 */\n.d { e: f; } /* look.css:12:3 */\nx /* :1:2 */"),
+              "@layer a;\n.a { b: c; } /* line 1, column 27 of the pasted text */\n"
+              ".d { e: f; } /* look.css:12:3 */\nx /* :1:2 */");
     const Tree tree = treeOf("<div class=wrap><div class=row><p>Low</p></div></div>");
     const css::Sheet sheet = css::readSheet("\n.wrap { width: 60vh }");
     const auto cautionOf = [&](const SheetPlace& place) {

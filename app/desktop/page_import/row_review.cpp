@@ -6,6 +6,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "markup/theme.h"
 #include "page_import/row_reader.h"
 #include "page_import/wording.h"
 
@@ -114,7 +115,7 @@ QString RowReview::themeNow() const {
     if (result_ == nullptr || !result_->adopted) return {};
     // A project that was made from a stylesheet alone has no given markup.
     const std::optional<project::Given>& given = result_->adopted->project.row().given;
-    return given ? QString::fromStdString(given->theme) : QString();
+    return given ? QString::fromStdString(markup::withPlacesInWords(given->theme.str())) : QString();
 }
 
 void RowReview::showTheme() {
