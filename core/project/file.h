@@ -11,7 +11,9 @@
 
 namespace tenter::project {
 
-inline constexpr int formatVersion = 1;
+/// The newest version of the format. Version 2 has lists in `given/unread`. A file has the oldest version
+/// that can hold it, so that earlier programs open it if they can.
+inline constexpr int formatVersion = 2;
 /// The end of a project file's name.
 inline constexpr const char* fileEnding = ".tenter.json";
 

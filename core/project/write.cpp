@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "project/file.h"
 #include "project/json_text.h"
 #include "project/project_json.h"
@@ -45,6 +47,13 @@ Json written(const TextPart& text) {
     object.put("link", text.link, !text.link.empty());
     object.put("name", text.name, !text.name.empty());
     return object.take();
+}
+
+/// The oldest version of the format that can hold the project.
+int versionOf(const Project& value) {
+    const auto isList = [](const wording::Sentence& sentence) { return !sentence.isVerbatim(); };
+    const bool hasLists = value.row().given && std::ranges::any_of(value.row().given->unread, isList);
+    return hasLists ? 2 : 1;
 }
 
 }  // namespace
@@ -231,7 +240,7 @@ Json written(const Project& value) {
 
     ObjectWriter object(value.fileKeys);
     object.put("format", "tenter-project", true);
-    object.put("version", formatVersion, true);
+    object.put("version", versionOf(value), true);
     object.put("name", value.name, true);
     object.put("row", value.row().name, value.row().name != usual.row().name);
     object.put("language", value.language, value.language != usual.language);

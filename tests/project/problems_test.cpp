@@ -146,14 +146,14 @@ TEST(Problem, of_another_kind_of_file_is_the_only_one) {
 
 TEST(Problem, of_a_newer_file_asks_for_the_newer_program) {
     Json newer = smallProject();
-    newer["version"] = 2;
+    newer["version"] = formatVersion + 1;
     newer["novelty"] = true;
     const Problems problems = problemsOf(newer.dump());
     ASSERT_EQ(problems.size(), 1U);
     EXPECT_EQ(problems[0].place, "/version");
     EXPECT_EQ(problems[0].sentence(),
               "The file was made by a newer version of Tenter. Open it with that version; "
-              "this one reads file format version 1.");
+              "this one reads file format version 2.");
 }
 
 TEST(Problem, of_an_unknown_key_suggests_the_nearest) {
