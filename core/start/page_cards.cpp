@@ -622,7 +622,9 @@ private:
 }  // namespace
 
 void readCards(const PieceContext& context, const PageBox& card, PieceReading& reading) {
-    if (!context.row.cards.empty()) CardReader(context, card, reading).read();
+    if (context.row.cards.empty()) return;
+    CardReader(context, card, reading).read();
+    noteOthers(context);
 }
 
 }  // namespace tenter::start

@@ -129,6 +129,9 @@ units::Length radiusAt(const PieceContext& context, markup::NodeId node, const L
 markup::PageBox readRow(const PieceContext& context, PieceReading& reading);
 /// Reads cards, pictures and texts. `card`: the border box of the first card.
 void readCards(const PieceContext& context, const markup::PageBox& card, PieceReading& reading);
+/// Adds a sentence for each element in the cards that is no part and takes room, such as a picture in the
+/// background of an empty element.
+void noteOthers(const PieceContext& context);
 /// The style of the text of an element, without its size, margins and place.
 project::TextStyle textStyleAt(const PieceContext& context, markup::NodeId node, const std::string& role,
                                const css::Line& width);

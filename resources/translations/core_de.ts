@@ -3053,5 +3053,13 @@ A role, and a condition: body at least 15 px</extracomment>
         <source>%1, the word %2 %3 is up to %4 wider than its box and overflows it</source>
         <translation>%1 ist das Wort %2 %3 bis zu %4 breiter als seine Box und ragt darüber hinaus</translation>
     </message>
+    <message>
+        <source>%1 in the cards is no part. Its room is not in the layout of the project.</source>
+        <translation>%1 in den Karten ist kein Teil. Sein Platz fehlt im Layout des Projekts.</translation>
+    </message>
+    <message>
+        <source>%1: %2 in the cards is no part. Its room is not in the layout of the project.</source>
+        <translation>%1: %2 in den Karten ist kein Teil. Sein Platz fehlt im Layout des Projekts.</translation>
+    </message>
 </context>
 </TS>

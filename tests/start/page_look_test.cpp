@@ -280,6 +280,25 @@ TEST_F(PageLookOf, ListsWhatAProjectCannotHold) {
     EXPECT_TRUE(report_.front().starts_with("Warning: "));
 }
 
+// An element without text, such as a picture in a background, is no part of a card, but takes room.
+TEST_F(PageLookOf, ListsElementsThatTakeRoomAndAreNoParts) {
+    const std::string css = ".walks { display: grid; grid-template-columns: 1fr 1fr 1fr }";
+    importText(
+        pageWith(css + ".sky { height: 200px; background: url(sky.jpg) }", "<div class=\"sky\"></div>"));
+    EXPECT_EQ(
+        warningWith("<div class=\"sky\">"),
+        "Warning: height: 200px (page.html:1:98): <div class=\"sky\"> in the cards is no part. Its room is "
+        "not in the layout of the project.");
+    importText(pageWith(css, "<hr><svg width=\"20\"></svg>"));
+    EXPECT_NE(warningWith("<hr> in the cards is no part"), "");
+    EXPECT_NE(warningWith("<svg> in the cards is no part"), "");
+    for (const char* rule :
+         {"height: 0", "position: absolute; height: 20px", "display: none; height: 20px", ""}) {
+        importText(pageWith(css + ".sky {" + rule + "}", "<div class=\"sky\"></div>"));
+        EXPECT_EQ(warningWith("sky"), "") << rule;
+    }
+}
+
 TEST_F(PageLookOf, PutsBordersOfSomeSidesIntoThePadding) {
     importText(
         pageWith(".walk { padding: 10px; border-top: 3px solid red } .btn { display: block; padding: 4px; "
