@@ -2,16 +2,13 @@
 #include <memory>
 
 #include "help.h"
-#include "intake/own_project.h"
 #include "opened.h"
 #include "outcome.h"
-#include "pictures/source.h"
 #include "project/file.h"
 #include "project/utf8.h"
 #include "project/wording.h"
 #include "start/findings_json.h"
-#include "start/page_project.h"
-#include "start/sheet_project.h"
+#include "start/live_import.h"
 #include "verbs.h"
 
 namespace tenter::command {
@@ -22,55 +19,6 @@ struct IntakeArguments : Arguments {
     double root = 16;
     bool json = false;
 };
-
-/// What was read: an own page or stylesheet, or those of others.
-struct Read {
-    std::string form;
-    project::Project project;
-    std::vector<std::string> report;
-    std::vector<start::PageNote> notes;
-    std::vector<start::FoundElement> found;
-};
-
-/// Reads a page or a stylesheet as one that Tenter did not write.
-std::optional<start::Imported> readForeign(const intake::OwnSource& source, bool isSheet,
-                                           project::Problems& problems) {
-    text::Fonts fonts;
-    text::ParagraphStore store(fonts);
-    if (isSheet) return start::importSheet(source.bytes, source.file, store, problems);
-    markup::PageToAdopt page;
-    page.bytes = source.bytes;
-    page.file = source.file;
-    page.pictureSize = pictures::sizeOfFile;
-    page.projectFolder = source.projectFolder.empty() ? "." : source.projectFolder;
-    return start::importPage(page, store, problems);
-}
-
-std::optional<Read> readSource(const IntakeArguments& arguments, const intake::OwnSource& source,
-                               project::Problems& problems) {
-    const bool isSheet = source.file.extension() == ".css";
-    const char* const kind = isSheet ? "stylesheet" : "page";
-    project::Problems ignored;
-    std::optional<intake::OwnProject> own =
-        isSheet ? intake::projectOfSheet(source, ignored) : intake::projectOfPage(source, ignored);
-    if (!own) {
-        std::optional<start::Imported> read = readForeign(source, isSheet, problems);
-        if (!read) return std::nullopt;
-        std::vector<std::string> report = intake::whyNotOwn(ignored);
-        report.insert(report.end(), read->report.begin(), read->report.end());
-        return Read{kind, std::move(read->project), std::move(report), std::move(read->notes),
-                    std::move(read->found)};
-    }
-    problems = std::move(ignored);
-    Read read{"own ", std::move(own->project), std::move(own->report), {}, {}};
-    read.form += kind;
-    if (!arguments.json) return read;
-    for (const std::string& sentence : read.report)
-        if (project::isWarning(sentence)) read.notes.push_back({sentence, std::nullopt});
-    project::Problems unread;
-    if (auto declared = readForeign(source, isSheet, unread)) read.found = std::move(declared->found);
-    return read;
-}
 
 /// The file itself; of a folder its index.html, or else its only page.
 std::filesystem::path pageIn(const std::filesystem::path& file) {
@@ -93,20 +41,27 @@ int runIntake(const IntakeArguments& arguments) {
         return refuse(file.string(), "The file cannot be read.",
                       "Check its name, its folder and its permissions.");
     if (wouldOverwrite(arguments, file.string())) return wrongInput;
-    intake::OwnSource source{*bytes, file, std::filesystem::path(arguments.out).parent_path(),
-                             arguments.root};
+    start::LiveSource source{
+        {*bytes, file, std::filesystem::path(arguments.out).parent_path(), arguments.root},
+        file.extension() == ".css"};
     if (source.projectFolder.empty())
         source.projectFolder = arguments.out.empty() ? file.parent_path() : std::filesystem::path(".");
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
     project::Problems problems;
-    const std::optional<Read> read = readSource(arguments, source, problems);
+    const std::optional<start::LiveImport> read = start::importLive(source, arguments.json, store, problems);
     printProblems(problems);
     if (!read) return wrongInput;
-    if (arguments.json)
-        return deliver(arguments, start::findingsJson(file.string(), read->form, read->found, read->notes,
-                                                      read->report));
-    for (const std::string& sentence : read->report)
+    const start::Imported& import = read->import;
+    if (arguments.json) {
+        const std::string form =
+            std::string(read->isOwn ? "own " : "") + (source.isSheet ? "stylesheet" : "page");
+        return deliver(arguments,
+                       start::findingsJson(file.string(), form, import.found, import.notes, import.report));
+    }
+    for (const std::string& sentence : import.report)
         printNote(project::visible(sentence));
-    return deliver(arguments, project::write(read->project));
+    return deliver(arguments, project::write(import.project));
 }
 
 }  // namespace

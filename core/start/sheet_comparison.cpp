@@ -181,7 +181,7 @@ private:
     }
 
     bool readOther() {
-        const std::optional<Imported> imported = importSheet(css_, file_, store_, problems_);
+        const std::optional<Imported> imported = importSheet(css_, file_, root(), store_, problems_);
         if (!imported) return false;
         out_.report = imported->report;
         pairs_.push_back(

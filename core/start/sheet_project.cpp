@@ -10,6 +10,7 @@
 #include "start/new_row.h"
 #include "start/sheet_page.h"
 #include "units/ascii.h"
+#include "units/number.h"
 #include "wording/say.h"
 
 namespace tenter::start {
@@ -51,7 +52,7 @@ void setPlaceholders(project::Project& project) {
 
 }  // namespace
 
-std::optional<Imported> importSheet(std::string_view css, const std::filesystem::path& file,
+std::optional<Imported> importSheet(std::string_view css, const std::filesystem::path& file, double rootSize,
                                     text::ParagraphStore& store, project::Problems& problems) {
     const auto refuse = [&](std::string what) {
         problems.push_back(
@@ -71,6 +72,8 @@ std::optional<Imported> importSheet(std::string_view css, const std::filesystem:
     page.projectFolder = ".";
     page.choices = made->choices;
     page.theme = std::string(css);
+    // Behind the text, so that the places of its rules stay. Any selector of the root is stronger.
+    if (rootSize != 16) *page.theme += "\n:where(html) { font-size: " + units::number(rootSize) + "px }";
     page.themeName = file.filename().string();
     project::Problems ignored;
     std::optional<Imported> imported = importPage(page, store, ignored);

@@ -2668,6 +2668,14 @@ Ohne Text erhält die Reihe Beispieltext.</translation>
         <translation>Legt ein neues Projekt mit den Spalten, Breakpoints, Größen, Abständen und Farben der Seite an. Die Liste sagt, was ein Projekt nicht aufnehmen kann.</translation>
     </message>
     <message>
+        <source>Tenter wrote this page. Makes a new project with its cards and all settings.</source>
+        <translation>Tenter hat diese Seite geschrieben. Legt ein neues Projekt mit ihren Karten und allen Einstellungen an.</translation>
+    </message>
+    <message>
+        <source>What 1 rem is on the page. A stylesheet alone does not say it, unless it has a rule for html.</source>
+        <translation>Wie groß 1 rem auf der Seite ist. Ein Stylesheet allein sagt das nur, wenn es eine Regel für html hat.</translation>
+    </message>
+    <message>
         <source>You can undo the import.</source>
         <translation>Sie können den Import rückgängig machen.</translation>
     </message>

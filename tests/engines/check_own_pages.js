@@ -1,8 +1,9 @@
-// Opens what Tenter wrote: the page folders of random rows, in every form of the stylesheet, come back as projects that lay
-// out the same row. Compares the layouts of both projects in each break profile at `widths` widths: font sizes within
-// 0.01 px, boxes within 0.05 px. No browser takes part: each row's page in a browser is compared by check_random.js.
+// Opens what Tenter wrote: the page folders of random rows, in every form of the stylesheet, and pages and stylesheets of
+// the samples, each in every form, come back as projects that lay out the same row. Compares the layouts of both projects in
+// each break profile at `widths` widths: font sizes within 0.01 px, boxes within 0.05 px. No browser takes part: each row's
+// page in a browser is compared by check_random.js.
 import {execFile} from 'node:child_process';
-import {mkdir, mkdtemp, rm, writeFile} from 'node:fs/promises';
+import {cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile} from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import {promisify} from 'node:util';
@@ -15,7 +16,7 @@ import {spreadWidths} from './lib/widths.js';
 import {greyPng} from './random/png.js';
 import {randomRows} from './random/rows.js';
 
-const given = options({cli: undefined, seed: '20261129', rows: '100', widths: '40', only: '', most: '0', keep: ''});
+const given = options({cli: undefined, seed: '20261129', rows: '100', widths: '40', only: '', most: '0', keep: '', samples: ''});
 const run = promisify(execFile);
 const tenter = new Tenter(given.cli);
 const limits = {fontSize: 0.01, box: 0.05};
@@ -53,7 +54,63 @@ function differencesOf(before, after) {
   return found;
 }
 
+/** The first difference of the layouts of two project files; empty if there is none. */
+async function firstDifference(before, after, project, variant) {
+  const one = {from: project.range?.from ?? 320, to: project.range?.to ?? 1920, breakpoints: project.variants[0].bands.flatMap(({upTo}) => (upTo === undefined ? [] : [Math.floor(upTo)]))};
+  const widths = spreadWidths(one, Number(given.widths));
+  for (const profile of ['blink', 'gecko']) {
+    const expected = await tenter.geometry(before, variant, widths, profile);
+    const found = await tenter.geometry(after, variant, widths, profile);
+    sums.layouts += widths.length;
+    for (const [w, layout] of expected.entries()) {
+      const [first] = differencesOf(layout, found[w]);
+      if (first) return `${variant}, ${profile}, ${widths[w]} px, ${first}`;
+    }
+  }
+  return '';
+}
+
 const sums = {rows: 0, layouts: 0, refused: 0, differing: 0};
+
+/** Counts one case; `compare` gives its first difference. */
+async function count(name, form, compare) {
+  ++sums.rows;
+  try {
+    const first = await compare();
+    if (!first) return;
+    ++sums.differing;
+    console.log(`${name} (${form.join(' ')}): ${first}`);
+  } catch (error) {
+    ++sums.refused;
+    console.log(`${name} (${form.join(' ')}): ${String(error.stderr || error.stack).split('\n')[0]}`);
+  }
+}
+
+/** The page folder of a project, opened again. */
+async function comparePage(file, project, into, form) {
+  const again = path.join(into, 'again.tenter.json');
+  await run(given.cli, ['folder', file, '--into', into, ...form]);
+  await run(given.cli, ['intake', into, '--out', again]);
+  return firstDifference(file, again, project, project.variants[0].class);
+}
+
+/** The stylesheet of a project alone, opened again. It has no cards, languages and pages: these are the project's. */
+async function compareSheet(file, project, into, form) {
+  await mkdir(into, {recursive: true});
+  const sheet = path.join(into, 'row.css');
+  const again = path.join(path.dirname(file), `${path.basename(into)}-again.tenter.json`);
+  await run(given.cli, ['stylesheet', file, '--all-variants', '--out', sheet, ...form]);
+  await run(given.cli, ['intake', sheet, '--out', again, '--root', String(project.page?.rootSize ?? 16)]);
+  const read = JSON.parse(await readFile(again, 'utf8'));
+  const {cards, language, direction, headingLevel, page, fonts} = project;
+  await writeFile(again, JSON.stringify({...read, cards, language, direction, headingLevel, page, fonts}));
+  for (const {class: variant} of project.variants) {
+    const first = await firstDifference(file, again, project, variant);
+    if (first) return first;
+  }
+  return '';
+}
+
 const {rows} = randomRows(Number(given.seed), Number(given.rows));
 try {
   for (const [i, {name, project}] of rows.entries()) {
@@ -63,29 +120,18 @@ try {
     // Sizes in px are rounded to other numbers than sizes in rem, also in the layout.
     const unit = form[form.indexOf('--unit') + 1];
     await writeFile(file, JSON.stringify(form.includes('--unit') ? {...project, unit} : project, null, 1));
-    const into = path.join(folder, name);
-    const again = path.join(into, 'again.tenter.json');
-    ++sums.rows;
-    const variant = project.variants[0].class;
-    try {
-      await run(given.cli, ['folder', file, '--into', into, ...form]);
-      await run(given.cli, ['intake', into, '--out', again]);
-      const one = {from: project.range?.from ?? 320, to: project.range?.to ?? 1920, breakpoints: project.variants[0].bands.flatMap(({upTo}) => (upTo === undefined ? [] : [Math.floor(upTo)]))};
-      const widths = spreadWidths(one, Number(given.widths));
-      let first;
-      for (const profile of ['blink', 'gecko']) {
-        const before = await tenter.geometry(file, variant, widths, profile);
-        const after = await tenter.geometry(again, variant, widths, profile);
-        sums.layouts += widths.length;
-        before.forEach((layout, w) => (first ??= differencesOf(layout, after[w]).map((what) => `${profile}, ${widths[w]} px, ${what}`)[0]));
-      }
-      if (first) {
-        ++sums.differing;
-        console.log(`${name} (${form.join(' ')}): ${first}`);
-      }
-    } catch (error) {
-      ++sums.refused;
-      console.log(`${name} (${form.join(' ')}): ${String(error.stderr || error.stack).split('\n')[0]}`);
+    await count(name, form, () => comparePage(file, project, path.join(folder, name), form));
+  }
+  // Every sample in every form, as a page and as a stylesheet alone.
+  if (given.samples) await cp(given.samples, path.join(folder, 'samples'), {recursive: true});
+  for (const name of given.samples ? (await readdir(given.samples)).filter((one) => one.endsWith('.tenter.json')) : []) {
+    const project = JSON.parse(await readFile(path.join(given.samples, name), 'utf8'));
+    for (const [f, form] of all.entries()) {
+      const unit = form.includes('--unit') ? form[form.indexOf('--unit') + 1] : project.unit;
+      const file = path.join(folder, 'samples', `${f}-${name}`);
+      await writeFile(file, JSON.stringify(unit ? {...project, unit} : project));
+      await count(name, ['page', ...form], () => comparePage(file, project, path.join(folder, `page-${f}-${name}`), form));
+      await count(name, ['stylesheet', ...form], () => compareSheet(file, project, path.join(folder, `sheet-${f}-${name}`), form));
     }
   }
 } finally {

@@ -34,7 +34,7 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     problems.clear();
     static text::Fonts fonts;
     static text::ParagraphStore store(fonts);
-    const auto other = start::importSheet(bytes, "/nowhere/source.css", store, problems);
+    const auto other = start::importSheet(bytes, "/nowhere/source.css", 16, store, problems);
     requireAnswer(other ? std::optional(intake::OwnProject{other->project, other->report}) : std::nullopt,
                   problems);
     problems.clear();

@@ -14,14 +14,14 @@ class SheetProject : public ::testing::Test {
 protected:
     void read(const std::string& css, const std::filesystem::path& file = "live/look.css") {
         project::Problems problems;
-        const auto imported = importSheet(css, file, store_, problems);
+        const auto imported = importSheet(css, file, 16, store_, problems);
         ASSERT_TRUE(imported.has_value()) << (problems.empty() ? "" : problems.front().what);
         read_ = *imported;
         EXPECT_TRUE(project::validate(read_.project).empty());
     }
     std::string refusal(const std::string& css) {
         project::Problems problems;
-        EXPECT_FALSE(importSheet(css, "look.css", store_, problems).has_value());
+        EXPECT_FALSE(importSheet(css, "look.css", 16, store_, problems).has_value());
         EXPECT_EQ(problems.size(), 1U);
         return problems.empty() ? "" : problems.front().sentence();
     }
@@ -141,7 +141,7 @@ TEST(PastedSheet, NamesThePlacesOfItsRules) {
     const auto read = importSheet(
         ".deck { display: grid; grid-template-columns: 1fr 1fr; gap: calc(1rem + 1vw) }\n"
         ".deck article { padding: 9px }\n .deck h3 { font-size: 20px }\n",
-        "", store, problems);
+        "", 16, store, problems);
     ASSERT_TRUE(read.has_value());
     const auto heading =
         std::ranges::find(read->found, "heading", [](const FoundElement& element) { return element.role; });

@@ -8,7 +8,10 @@
 
 #include "controls/dialog_foot.h"
 #include "controls/inks.h"
+#include "controls/number_editors.h"
+#include "controls/text_scale.h"
 #include "document/refusal.h"
+#include "document/wording.h"
 #include "page_import/wording.h"
 #include "project/utf8.h"
 #include "project/wording.h"
@@ -57,6 +60,17 @@ QString replaceTitle(std::size_t cards) {
                                     static_cast<int>(cards));
 }
 
+/// What the import of a new project makes.
+QString newProjectTitle(const ImportResult& result) {
+    if (result.isSheet)
+        return QObject::tr("Makes a new project with the settings of the stylesheet and placeholder texts.");
+    if (result.isOwn)
+        return QObject::tr("Tenter wrote this page. Makes a new project with its cards and all settings.");
+    return QObject::tr(
+        "Makes a new project with the columns, breakpoints, sizes, spacing and colours of the "
+        "page. The list says what a project cannot hold.");
+}
+
 }  // namespace
 
 ImportDialog::ImportDialog(Document& document, QWidget* parent)
@@ -89,6 +103,7 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     leftBox->setContentsMargins(0, 0, 8, 0);
     leftBox->setSpacing(16);
     leftBox->addWidget(page_, 1);
+    leftBox->addWidget(root_ = buildRoot());
     leftBox->addWidget(measure_);
     leftBox->addWidget(buildFound(), 1);
     stack_->addWidget(empty_ = buildEmpty());
@@ -131,6 +146,29 @@ ImportDialog::ImportDialog(Document& document, QWidget* parent)
     connect(reader_, &RowReader::started, this, &ImportDialog::updateState);
     connect(reader_, &RowReader::finished, this, &ImportDialog::showRow);
     showRow();
+}
+
+QWidget* ImportDialog::buildRoot() {
+    auto* root = new QWidget(this);
+    auto* box = new QHBoxLayout(root);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(8);
+    auto* field = new controls::NumberField(controls::lengthKind({"px"}, {}, 1, 100), root);
+    field->setAccessibleName(QObject::tr("Theme root size"));
+    field->setAlwaysFilled(true);
+    field->setAmount({16, "px"});
+    field->setFixedWidth(controls::scaled(72));
+    field->setToolTip(toolTipText(QObject::tr(
+        "What 1 rem is on the page. A stylesheet alone does not say it, unless it has a rule for html.")));
+    auto* label = new QLabel(QObject::tr("Theme root size"), root);
+    label->setBuddy(field);
+    box->addWidget(label);
+    box->addWidget(field);
+    box->addStretch(1);
+    connect(field, &controls::NumberField::amountEdited, this,
+            [this, field] { reader_->setRootSize(field->amount().value); });
+    root->hide();
+    return root;
 }
 
 QWidget* ImportDialog::buildFound() {
@@ -226,15 +264,11 @@ void ImportDialog::updateState() {
     const bool has = result.adopted.has_value() && failed_.isEmpty();
     import_->setEnabled(has && !busy);
     guess_->setVisible(reader_->hasChoices());
-    consequence_->setText(
-        !has ? QString()
-        : reader_->isIntoNew()
-            ? result.isSheet
-                  ? QObject::tr(
-                        "Makes a new project with the settings of the stylesheet and placeholder texts.")
-                  : QObject::tr("Makes a new project with the columns, breakpoints, sizes, spacing and "
-                                "colours of the page. The list says what a project cannot hold.")
-            : QObject::tr("You can undo the import."));
+    consequence_->setText(!has                   ? QString()
+                          : reader_->isIntoNew() ? newProjectTitle(result)
+                                                 : QObject::tr("You can undo the import."));
+    root_->setVisible(result.isSheet);
+    measure_->setVisible(!result.isSheet);
     if (has || (failed_.isEmpty() && !reader_->hasPage())) {
         stack_->setCurrentWidget(has ? static_cast<QWidget*>(read_) : empty_);
         return;
@@ -254,9 +288,11 @@ void ImportDialog::showRow() {
     row_->setResult(result, project::roles(project), reader_->typedTheme());
     if (result.row) row_->bar()->showProblem(problemSentences(result.refused));
     found_->setFound(result.found, project.leastWidth, project.mostWidth);
-    read_->setTabVisible(0, !result.isSheet);
+    // What Tenter wrote has no elements to assign, and a stylesheet has none at all.
+    const bool hasRow = !result.isSheet && !result.isOwn;
+    read_->setTabVisible(0, hasRow);
     read_->setTabVisible(1, !result.found.empty());
-    read_->tabBar()->setVisible(!result.found.empty() && !result.isSheet);
+    read_->tabBar()->setVisible(!result.found.empty() && hasRow);
     showReport();
     updateState();
 }

@@ -41,6 +41,7 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
+    QWidget* buildRoot();
     QWidget* buildFound();
     QWidget* buildEmpty();
     QLayout* buildFoot();
@@ -59,7 +60,8 @@ private:
     RowReview* row_;
     FoundTable* found_;
     MeasureSwitch* measure_;
-    QTabWidget* read_;  ///< the row and the table
+    QWidget* root_ = nullptr;  ///< the root font size, for a stylesheet alone
+    QTabWidget* read_;         ///< the row and the table
     QStackedWidget* stack_;
     QWidget* empty_ = nullptr;
     QListWidget* report_ = nullptr;

@@ -6,11 +6,9 @@
 #include <algorithm>
 #include <utility>
 
-#include "intake/own_project.h"
 #include "markup/choose.h"
 #include "pictures/source.h"
-#include "start/page_project.h"
-#include "start/sheet_project.h"
+#include "start/live_import.h"
 
 namespace tenter::desktop::page_import {
 
@@ -50,12 +48,24 @@ ImportResult readWith(const ImportRequest& request, const std::vector<markup::Ro
     return result;
 }
 
+tenter::start::LiveSource liveSource(const ImportRequest& request, bool isSheet) {
+    return {{{request.bytes.constData(), static_cast<std::size_t>(request.bytes.size())},
+             request.file,
+             request.projectFolder,
+             request.rootSize},
+            isSheet};
+}
+
+void take(tenter::start::Imported import, ImportResult& result) {
+    result.adopted = markup::Adopted{std::move(import.project), std::move(import.report), {}};
+    result.found = std::move(import.found);
+}
+
 /// A stylesheet becomes a new project: one that Tenter printed as it was, any other by what its rules
 /// declare.
 ImportResult readSheet(const ImportRequest& request) {
     ImportResult result;
     result.isSheet = true;
-    const std::string_view css(request.bytes.constData(), static_cast<std::size_t>(request.bytes.size()));
     if (request.project != nullptr) {
         result.problems.push_back(
             {request.file.string(), "",
@@ -67,20 +77,25 @@ ImportResult readSheet(const ImportRequest& request) {
     }
     text::Fonts fonts;
     text::ParagraphStore store(fonts);
-    project::Problems ignored;
-    project::Problems problems;
-    std::optional<tenter::start::Imported> read =
-        tenter::start::importSheet(css, request.file, store, problems);
-    if (read) result.found = std::move(read->found);
-    if (auto own = intake::projectOfSheet({css, request.file, request.projectFolder}, ignored)) {
-        result.adopted = markup::Adopted{std::move(own->project), std::move(own->report), {}};
-    } else if (read) {
-        std::vector<std::string> report = intake::whyNotOwn(ignored);
-        report.insert(report.end(), read->report.begin(), read->report.end());
-        result.adopted = markup::Adopted{std::move(read->project), std::move(report), {}};
-    } else {
-        result.problems = std::move(problems);
+    if (auto read = tenter::start::importLive(liveSource(request, true), true, store, result.problems)) {
+        result.isOwn = read->isOwn;
+        take(std::move(read->import), result);
     }
+    return result;
+}
+
+/// The page as a new project if Tenter wrote it and the user has changed nothing.
+std::optional<ImportResult> readOwnPage(const ImportRequest& request, project::Problems& whyNot) {
+    const bool isChanged =
+        !request.choices.empty() || request.theme || !std::holds_alternative<std::monostate>(request.change);
+    if (isChanged) return std::nullopt;
+    text::Fonts fonts;
+    text::ParagraphStore store(fonts);
+    auto own = tenter::start::importOwn(liveSource(request, false), true, store, whyNot);
+    if (!own) return std::nullopt;
+    ImportResult result;
+    result.isOwn = true;
+    take(std::move(*own), result);
     return result;
 }
 
@@ -111,6 +126,8 @@ bool isStylesheet(const QByteArray& bytes, const std::filesystem::path& file) {
 ImportResult readRow(const ImportRequest& request) {
     if (isStylesheet(request.bytes, request.file)) return readSheet(request);
     if (request.project == nullptr) {
+        project::Problems whyNot;
+        if (auto own = readOwnPage(request, whyNot)) return std::move(*own);
         // Name, class and settings of a new project are those of the page.
         text::Fonts fonts;
         text::ParagraphStore store(fonts);
@@ -120,8 +137,11 @@ ImportResult readRow(const ImportRequest& request) {
         own.project = std::make_shared<project::Project>(std::move(made.project));
         ImportResult result = readRow(own);
         if (result.adopted) {
-            result.adopted->report =
+            std::vector<std::string> report =
                 tenter::start::withLook(std::move(result.adopted->report), made.report());
+            const std::vector<std::string> why = intake::whyNotOwn(whyNot);
+            report.insert(report.begin(), why.begin(), why.end());
+            result.adopted->report = std::move(report);
             result.found = std::move(made.found);
         }
         return result;

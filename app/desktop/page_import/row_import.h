@@ -34,6 +34,7 @@ struct ImportRequest {
     std::filesystem::path projectFolder;
     std::vector<markup::RoleChoice> choices;  ///< selectors that the user has set so far
     std::optional<std::string> theme;         ///< theme CSS typed by the user, instead of that of the page
+    double rootSize = 16;                     ///< of the theme in CSS px, for a stylesheet alone
     bool measures = false;                    ///< whether a browser measures the page
     Measurement measured;                     ///< of an earlier reading; used if it is of the same page
     /// The next correction: the role of an element, or the selector of a role.
@@ -49,6 +50,7 @@ struct ImportResult {
     /// What the page or the stylesheet declares, for a new project.
     std::vector<start::FoundElement> found;
     bool isSheet = false;  ///< true if the input is a stylesheet: there is no row to review
+    bool isOwn = false;    ///< true if Tenter wrote the page or the stylesheet: there is no row to review
     /// The page that a browser has to open before the row can be imported with measured values; empty: the
     /// row has them, or nothing is to be measured.
     std::string toMeasure;

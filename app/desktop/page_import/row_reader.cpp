@@ -36,6 +36,12 @@ void RowReader::setTheme(const std::string& css) {
     Q_EMIT started();
 }
 
+void RowReader::setRootSize(double px) {
+    if (px == rootSize_) return;
+    rootSize_ = px;
+    readAgain();
+}
+
 void RowReader::guessAgain() {
     result_.choices.clear();
     theme_.reset();
@@ -102,6 +108,7 @@ void RowReader::start(decltype(ImportRequest::change) change) {
                           folder.empty() ? std::filesystem::path(".") : folder,
                           result_.choices,
                           theme_,
+                          rootSize_,
                           browser_.has_value(),
                           measured_,
                           std::move(change)};

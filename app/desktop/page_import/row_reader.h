@@ -27,6 +27,8 @@ public:
     void setSelector(const markup::RoleChoice& choice) { start(choice); }
     /// Uses this theme CSS instead of the CSS of the page. Reads the page again after a pause in typing.
     void setTheme(const std::string& css);
+    /// Sets the root font size of the theme in CSS px, for a stylesheet alone. Reads it again.
+    void setRootSize(double px);
     /// Discards the roles, selectors and theme CSS that the user has set, and reads the page again.
     void guessAgain();
     /// Whether the row goes into a new project. Reads the page again.
@@ -65,6 +67,7 @@ private:
     std::optional<std::string> theme_;
     ImportResult result_;
     bool intoNew_ = false;
+    double rootSize_ = 16;
     bool reading_ = false;
     quint64 serial_ = 0;  // of the newest reading; what a browser measured for others is dropped
     std::optional<compare::Browser> browser_;

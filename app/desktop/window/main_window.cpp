@@ -224,8 +224,8 @@ void MainWindow::importRow(const QString& page) {
         connect(given_, &page_import::ImportDialog::importedAsNew, this,
                 [this](const project::Project& project, const std::filesystem::path& folder,
                        const QString& message) {
-                    const bool isSheet = given_->reader().result().isSheet;
-                    if (startProject(project, folder, message) && !isSheet) offerCheck();
+                    const bool hasPage = given_->reader().result().row.has_value();
+                    if (startProject(project, folder, message) && hasPage) offerCheck();
                 });
         connect(given_, &page_import::ImportDialog::imported, this, [this](int cards) {
             problems_->hide();
