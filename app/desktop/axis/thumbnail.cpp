@@ -50,6 +50,7 @@ void Thumbnail::redraw() {
         QImage(std::max(1, static_cast<int>(std::lround(layout_.width * scale * ratio))),
                std::max(1, static_cast<int>(std::lround(std::min<double>(tall, pictureHeight) * ratio))),
                QImage::Format_RGB32);
+    pictures_.beginRound();
     painter_.paint(canvas, {layouts_.project(), layouts_.row(), layout_}, {}, Qt::white);
     image_ = canvas.image;
     image_.setDevicePixelRatio(ratio);

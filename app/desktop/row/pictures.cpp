@@ -5,6 +5,7 @@
 #include <QImageReader>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "row/scaling.h"
 
@@ -13,7 +14,7 @@ namespace tenter::desktop::row {
 namespace {
 
 constexpr int settleMilliseconds = 90;
-constexpr std::size_t cutsKept = 2;  // per file: one to draw, one to scale from
+constexpr int mostReduction = 2;  // of a cut that is kept to scale from; a larger one would lose details
 constexpr int mostSide = 8192;
 
 // Decodes only the cropped picture in the size of the slot, because whole photographs need too much memory.
@@ -65,6 +66,12 @@ Pictures::Pictures(QObject* parent) : QObject(parent) {
     connect(&settled_, &QTimer::timeout, this, &Pictures::startWanted);
 }
 
+void Pictures::beginRound() {
+    ++round_;
+    for (File& file : files_)
+        file.wanted.clear();
+}
+
 Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
     Found found;
     if (slot.size.isEmpty()) return found;
@@ -76,25 +83,18 @@ Pictures::Found Pictures::find(const QString& file, const PictureSlot& slot) {
     const auto exact =
         std::find_if(kept.cuts.begin(), kept.cuts.end(), [&](const Cut& cut) { return cut.slot == slot; });
     if (exact != kept.cuts.end()) {
-        std::rotate(exact, exact + 1, kept.cuts.end());
-        const Cut& cut = kept.cuts.back();
-        return {State::Shown, cut.image};
+        exact->round = round_;
+        return {State::Shown, exact->image};
     }
     if (kept.cuts.empty()) {
-        if (!kept.running) start(file, slot);
+        if (kept.running == 0) start(file, slot);
         return found;
     }
-    if (std::find(kept.wanted.begin(), kept.wanted.end(), slot) == kept.wanted.end()) {
-        if (!kept.wanted.empty() && kept.wanted.size() >= cutsKept) kept.wanted.erase(kept.wanted.begin());
+    if (std::find(kept.wanted.begin(), kept.wanted.end(), slot) == kept.wanted.end())
         kept.wanted.push_back(slot);
-    }
     settled_.start();
-    const auto largest = std::max_element(kept.cuts.begin(), kept.cuts.end(), [](const Cut& a, const Cut& b) {
-        return a.slot.size.width() < b.slot.size.width();
-    });
-    if (kept.quick.image.isNull() || kept.quick.slot != slot)
-        kept.quick = {slot, scaledQuickly(largest->image, coverCrop(largest->image.size(), slot), slot.size)};
-    return {State::Shown, kept.quick.image};
+    const auto largest = std::max_element(kept.cuts.begin(), kept.cuts.end(), isNarrower);
+    return {State::Shown, scaledQuickly(largest->image, coverCrop(largest->image.size(), slot), slot.size)};
 }
 
 bool Pictures::isBusy() const {
@@ -104,28 +104,32 @@ bool Pictures::isBusy() const {
 
 void Pictures::startWanted() {
     for (auto it = files_.begin(); it != files_.end(); ++it) {
-        if (it->running || it->wanted.empty()) continue;
-        const PictureSlot slot = it->wanted.back();
-        it->wanted.clear();
-        start(it.key(), slot);
+        if (it->running > 0) continue;
+        for (const PictureSlot& slot : std::exchange(it->wanted, {}))
+            start(it.key(), slot);
     }
 }
 
 void Pictures::start(const QString& file, const PictureSlot& slot) {
-    files_[file].running = true;
+    ++files_[file].running;
     job_.add([file, slot](const std::stop_token&) { return cutTo(file, slot); },
              [this, file, slot](const QImage& image) { take(file, slot, image); });
 }
 
 void Pictures::take(const QString& file, const PictureSlot& slot, const QImage& image) {
     File& kept = files_[file];
-    kept.running = false;
+    --kept.running;
     if (image.isNull()) {
         kept.missing = true;
     } else {
-        kept.cuts.push_back({slot, image});
-        kept.quick = {};
-        if (kept.cuts.size() > cutsKept) kept.cuts.erase(kept.cuts.begin());
+        // Beside the cuts that are shown, the largest is kept to scale from, if it is not much larger.
+        kept.cuts.push_back({slot, image, round_});
+        const int largest =
+            std::max_element(kept.cuts.begin(), kept.cuts.end(), isNarrower)->slot.size.width();
+        std::erase_if(kept.cuts, [&](const Cut& cut) {
+            const int width = cut.slot.size.width();
+            return cut.round < round_ && (width < largest || width > mostReduction * slot.size.width());
+        });
     }
     Q_EMIT arrived();
 }

@@ -34,6 +34,9 @@ public:
         State state = State::Loading;
         QImage image;  ///< in the size of the slot
     };
+    /// Begins to paint everything that is shown. Cuts that are not found again from here on are dropped when
+    /// others arrive.
+    void beginRound();
     /// The picture that can be drawn now: cropped exactly, or scaled quickly from another size. In the second
     /// case the exact one is made when sizes have not changed for a moment, and `arrived` is sent.
     Found find(const QString& file, const PictureSlot& slot);
@@ -53,18 +56,20 @@ private:
     struct Cut {
         PictureSlot slot;
         QImage image;
+        int round = 0;  // the last one that drew it
     };
+    static bool isNarrower(const Cut& a, const Cut& b) { return a.slot.size.width() < b.slot.size.width(); }
     struct File {
         bool missing = false;
-        std::vector<Cut> cuts;  // most recently used last
-        std::vector<PictureSlot> wanted;
-        bool running = false;
-        Cut quick;  // the last quickly scaled picture, so that painting again needs no scaling
+        std::vector<Cut> cuts;
+        std::vector<PictureSlot> wanted;  // in this round
+        int running = 0;                  // pictures that are being decoded
     };
     void startWanted();
     void start(const QString& file, const PictureSlot& slot);
     void take(const QString& file, const PictureSlot& slot, const QImage& image);
     QHash<QString, File> files_;
+    int round_ = 0;
     QTimer settled_;
     BackgroundJob job_;  // last, so that its thread ends before what it reports to
 };

@@ -55,6 +55,7 @@ void SheetPainter::render(const AttentionTo& attention) {
     if (canvas_.image.size() != size) canvas_.image = QImage(size, QImage::Format_RGB32);
     canvas_.image.setDevicePixelRatio(1);
     canvas_.scale = sheets_.zoom() * ratio;
+    pictures_.beginRound();
     if (sheets_.showsAll()) {
         renderSheets(attention);
     } else {
