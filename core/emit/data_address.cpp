@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cstdint>
 #include <fstream>
-#include <iterator>
 #include <system_error>
 
 #include "pictures/personal_data.h"
+#include "project/file_bytes.h"
 #include "units/number.h"
 
 namespace tenter::emit {
@@ -76,12 +76,11 @@ EmbeddedPicture embedPicture(const std::filesystem::path& file) {
     if (!std::filesystem::is_regular_file(file, error)) return {"", "does not exist"};
     const std::uintmax_t size = std::filesystem::file_size(file, error);
     if (error || size > mostBytes) return {"", "is larger than 64 MB"};
-    std::ifstream in(file, std::ios::binary);
-    const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-    if (!in.is_open() || in.bad() || bytes.size() != size) return {"", "cannot be read"};
-    const std::optional<std::string> type = pictureType(bytes);
+    const std::optional<std::string> bytes = project::fileBytes(file, mostBytes);
+    if (!bytes) return {"", "cannot be read"};
+    const std::optional<std::string> type = pictureType(*bytes);
     if (!type) return {"", "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file"};
-    return {dataAddress(*type, pictures::withoutPersonalData(bytes)), ""};
+    return {dataAddress(*type, pictures::withoutPersonalData(*bytes)), ""};
 }
 
 }  // namespace tenter::emit

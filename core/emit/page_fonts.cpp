@@ -5,15 +5,15 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
-#include <fstream>
-#include <iterator>
 #include <map>
+#include <optional>
 #include <utility>
 
 #include "emit/data_address.h"
 #include "emit/escape.h"
 #include "emit/values.h"
 #include "layout/layout.h"
+#include "project/file_bytes.h"
 #include "text/font_weight.h"
 #include "text/generic_families.h"
 #include "text/unicode.h"
@@ -240,14 +240,9 @@ std::string FaceRule::css(const std::string& source, const std::string& descript
 }
 
 FontFile fontFile(const text::Face& face) {
-    std::ifstream stream(face.file(), std::ios::binary);
-    std::string start(4, '\0');
-    stream.read(start.data(), 4);
-    for (const auto& [signature, format] : {std::pair{"wOF2", "woff2"}, std::pair{"wOFF", "woff"}}) {
-        if (!stream || start != signature) continue;
-        std::string rest{std::istreambuf_iterator<char>(stream), {}};
-        if (!stream.bad()) return {start + rest, format, format};
-    }
+    if (std::optional<std::string> whole = project::fileBytes(face.file(), text::largestFont))
+        for (const auto& [signature, format] : {std::pair{"wOF2", "woff2"}, std::pair{"wOFF", "woff"}})
+            if (whole->starts_with(signature)) return {std::move(*whole), format, format};
     std::string bytes = singleFont(face);
     const bool cff = bytes.starts_with("OTTO");
     return {std::move(bytes), cff ? "otf" : "ttf", cff ? "opentype" : "truetype"};

@@ -1,8 +1,7 @@
 #include "markup/theme.h"
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
+#include <optional>
 #include <set>
 
 #include "css/ascii.h"
@@ -10,6 +9,7 @@
 #include "markup/encoding.h"
 #include "markup/matching.h"
 #include "markup/picture_file.h"
+#include "project/file_bytes.h"
 #include "project/wording.h"
 #include "wording/say.h"
 
@@ -116,8 +116,9 @@ private:
         }
         const PictureFile found = pictureFile(address, from, from.parent_path());
         const std::filesystem::path file = from.parent_path() / found.name;
-        std::error_code error;
-        if (!found.isThere || std::filesystem::file_size(file, error) > css::longestSheet || error) {
+        const std::optional<std::string> bytes =
+            found.isThere ? project::fileBytes(file, css::longestSheet) : std::nullopt;
+        if (!bytes) {
             // The sheet stays as an empty one: a saved page keeps the number of its sheets.
             cautions_.push_back(
                 wording::say("The stylesheet %1 is not saved with the page, so its rules for the row are not "
@@ -125,10 +126,8 @@ private:
                              {project::inQuotes(address)}));
             return;
         }
-        std::ifstream stream(file, std::ios::binary);
-        const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
         project::Problems ignored;
-        sheet.css = charactersOf(bytes, file.string(), ignored).utf8;
+        sheet.css = charactersOf(*bytes, file.string(), ignored).utf8;
         sheet.name = sheet.origin = file.filename().string();
         add(std::move(sheet), file, depth);
     }

@@ -1,9 +1,10 @@
 #include "pictures/listing.h"
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
 #include <nlohmann/json.hpp>
+
+#include "project/file_bytes.h"
+#include "project/json_text.h"
 
 namespace tenter::pictures {
 
@@ -148,9 +149,8 @@ std::optional<Listing> readListing(const std::string& text) {
 }
 
 std::optional<Listing> listingIn(const std::filesystem::path& folder) {
-    std::ifstream in(folder / listingName, std::ios::binary);
-    if (!in) return std::nullopt;
-    return readListing({std::istreambuf_iterator<char>(in), {}});
+    const std::optional<std::string> text = project::fileBytes(folder / listingName, project::largestFile);
+    return text ? readListing(*text) : std::nullopt;
 }
 
 }  // namespace tenter::pictures

@@ -4,6 +4,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "project/file_bytes.h"
+
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
@@ -37,8 +39,7 @@ std::string listOf(const std::vector<FolderFile>& files) {
 
 /// The names in the list of a folder; empty if it has none.
 std::set<std::string> listedIn(const fs::path& folder) {
-    std::ifstream stream(folder / folderListName, std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(stream), {}};
+    const std::string text = fileBytes(folder / folderListName, largestFile).value_or("");
     Problems ignored;
     const std::optional<Json> list = parseJson(text, "", ignored);
     std::set<std::string> names;

@@ -1,8 +1,8 @@
 #include "document/collect_files.h"
 
 #include <algorithm>
+#include <array>
 #include <fstream>
-#include <iterator>
 #include <map>
 #include <system_error>
 #include <utility>
@@ -24,7 +24,16 @@ bool sameContent(const fs::path& a, const fs::path& b) {
     if (fs::file_size(a, error) != fs::file_size(b, error) || error) return false;
     std::ifstream first(a, std::ios::binary);
     std::ifstream second(b, std::ios::binary);
-    return std::equal(std::istreambuf_iterator<char>(first), {}, std::istreambuf_iterator<char>(second));
+    std::array<char, 65536> ofFirst;
+    std::array<char, 65536> ofSecond;
+    do {
+        first.read(ofFirst.data(), ofFirst.size());
+        second.read(ofSecond.data(), ofSecond.size());
+        if (first.bad() || second.bad() || first.gcount() != second.gcount() ||
+            !std::equal(ofFirst.begin(), ofFirst.begin() + first.gcount(), ofSecond.begin()))
+            return false;
+    } while (first && second);
+    return first.eof() && second.eof();
 }
 
 /// Copies each file once and remembers its new name.

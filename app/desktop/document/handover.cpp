@@ -1,8 +1,5 @@
 #include "document/handover.h"
 
-#include <fstream>
-#include <iterator>
-
 #include "emit/class_names.h"
 #include "emit/follow.h"
 #include "emit/late_fonts.h"
@@ -10,6 +7,7 @@
 #include "emit/saved_page.h"
 #include "emit/stylesheet.h"
 #include "emit/usage.h"
+#include "project/file_bytes.h"
 
 namespace tenter::desktop {
 
@@ -73,15 +71,14 @@ std::string savedPageWithStylesheet(const project::Project& project, std::size_t
                                     const std::filesystem::path& folder,
                                     const std::filesystem::path& savedPage, text::ParagraphStore& store,
                                     project::Problems& problems) {
-    std::ifstream stream(savedPage, std::ios::binary);
-    if (!stream || !std::filesystem::is_regular_file(savedPage)) {
+    const std::optional<std::string> bytes = project::fileBytes(savedPage, 64U << 20U);
+    if (!bytes) {
         problems.push_back(
             {savedPage.string(), "", QObject::tr("the saved page cannot be read").toStdString(),
              QObject::tr("check that the file still exists and that you may read it").toStdString()});
         return {};
     }
-    const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-    return emit::savedPageWithStylesheet(project, variant, folder, {bytes, savedPage}, store, problems);
+    return emit::savedPageWithStylesheet(project, variant, folder, {*bytes, savedPage}, store, problems);
 }
 
 project::Project sizesByPageWidth(const project::Project& project, text::ParagraphStore& store,

@@ -1,0 +1,15 @@
+// Reading a file as a whole.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace tenter::project {
+
+/// The bytes of `file`. Nothing if it is not a regular file (a pipe or a device could have no end), has more
+/// than `most` bytes, or cannot be read to its end.
+std::optional<std::string> fileBytes(const std::filesystem::path& file, std::uintmax_t most);
+
+}  // namespace tenter::project
