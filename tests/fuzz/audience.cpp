@@ -4,14 +4,14 @@
 #include "checks/audience.h"
 #include "fuzz.h"
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     using namespace tenter;
     project::Problems problems;
     const auto audience = checks::readAudience(fuzz::textOf(data, size), "input", problems);
     fuzz::requireReadable(problems);
     if (!audience) {
         fuzz::require(!problems.empty(), "there is an audience, or there are problems");
-        return 0;
+        return;
     }
     fuzz::require(!audience->empty(), "an audience has a width");
     double last = 0;
@@ -22,5 +22,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     }
     const double share = audience->share({{320, 700}, {900, 1e9}}, 320);
     fuzz::require(share >= 0 && share <= 1 + 1e-9, "a share is between 0 and 1");
-    return 0;
 }

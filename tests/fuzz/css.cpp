@@ -52,7 +52,7 @@ void requireInside(const css::Sheet& sheet, std::size_t size) {
 
 }  // namespace
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     static const Page page;
     static const css::Sheet browser = css::readSheet("ul { padding-left: 40px } li { display: list-item }");
     const std::string_view source = fuzz::textOf(data, size);
@@ -93,5 +93,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     } else {
         fuzz::require(!problems.empty(), "what is not calculated has a problem");
     }
-    return 0;
 }

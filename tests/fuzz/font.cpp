@@ -26,7 +26,7 @@ struct Folder {
 
 }  // namespace
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     static const Folder folder;
     std::ofstream(folder.path / "font", std::ios::binary) << fuzz::textOf(data, size);
     // Opening the fonts of the system for each input would take most of the time.
@@ -64,5 +64,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
             }
         }
     }
-    return 0;
 }

@@ -1,5 +1,5 @@
-// What the fuzz targets share. A target is LLVMFuzzerTestOneInput in a file of its own: any bytes are its
-// input, and a broken invariant ends the program, which libFuzzer reports with the input.
+// What the fuzz targets share. A target is the function `test` in a file of its own: any bytes are its input,
+// and a broken invariant ends the program, which libFuzzer reports with the input.
 #pragma once
 
 #include <cstddef>
@@ -32,7 +32,7 @@ inline std::string_view textOf(const std::uint8_t* data, std::size_t size) {
     return {reinterpret_cast<const char*>(data), size};
 }
 
-}  // namespace tenter::fuzz
+/// Tests one input of `size` bytes. Each target defines it.
+void test(const std::uint8_t* data, std::size_t size);
 
-/// The function that libFuzzer calls with each input. Returns 0.
-extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
+}  // namespace tenter::fuzz

@@ -24,7 +24,7 @@ void requireAnswer(const std::optional<intake::OwnProject>& result, const projec
 
 }  // namespace
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     const std::string_view bytes = fuzz::textOf(data, size);
     const intake::OwnSource source{bytes, "/nowhere/source", "/nowhere"};
     project::Problems problems;
@@ -49,5 +49,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     } else {
         fuzz::require(!problems.empty(), "there is a size, or there are problems");
     }
-    return 0;
 }

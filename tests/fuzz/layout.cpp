@@ -132,17 +132,16 @@ void requireSwept(const project::Project& project, const layout::PreparedRow& ro
 
 }  // namespace
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     static text::Fonts fonts;
     static text::ParagraphStore store(fonts, std::size_t{4} << 20U);
     fuzz::ByteSource source(data, size);
     const auto project = projectFrom(source);
-    if (!project) return 0;
+    if (!project) return;
     const std::size_t variant = source() % project->row().variants.size();
     const text::BreakProfile& profile = *text::profiles()[source() % text::profiles().size()];
     const layout::PreparedRow row(*project, variant, store, profile);
     for (const double width : {project->leastWidth, project->mostWidth, 1.0, 1e6})
         requireLaidOut(row, layout::layOut(row, width));
     requireSwept(*project, row, source);
-    return 0;
 }

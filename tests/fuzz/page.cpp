@@ -30,7 +30,7 @@ void requireHarmless(const std::string& html) {
 
 }  // namespace
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     static text::Fonts fonts;
     static text::ParagraphStore store(fonts);
     const markup::PageToAdopt page{fuzz::textOf(data, size), "/nowhere/page.html", "/nowhere", {}};
@@ -39,7 +39,7 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     fuzz::requireReadable(problems);
     if (!adopted) {
         fuzz::require(!problems.empty(), "there is a project, or there are problems");
-        return 0;
+        return;
     }
     project::Problems again;
     const std::string written = project::write(adopted->project);
@@ -47,5 +47,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     fuzz::require(read && again.empty(), "an imported project is valid");
     fuzz::require(project::write(*read) == written, "an imported project is written in the same way again");
     if (adopted->project.row().given) requireHarmless(adopted->project.row().given->markup);
-    return 0;
 }

@@ -4,9 +4,9 @@
 #include "project/utf8.h"
 #include "start/pasted_text.h"
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     using namespace tenter;
-    if (size == 0) return 0;
+    if (size == 0) return;
     static constexpr std::optional<start::TextFormat> formats[] = {{},
                                                                    start::TextFormat::Plain,
                                                                    start::TextFormat::Markdown,
@@ -23,5 +23,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
         }
     }
     start::markdownOf(read);
-    return 0;
 }

@@ -6,7 +6,7 @@
 #include "text.h"
 #include "text/paragraph.h"
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+void tenter::fuzz::test(const std::uint8_t* data, std::size_t size) {
     using namespace tenter;
     static text::Fonts fonts;
     fuzz::ByteSource source(data, size);
@@ -51,5 +51,4 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
         fuzz::require(std::isfinite(text::minContent(*paragraph, query)), "the min-content width is finite");
         fuzz::require(std::isfinite(text::maxContent(*paragraph, query)), "the max-content width is finite");
     }
-    return 0;
 }
