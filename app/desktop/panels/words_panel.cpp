@@ -278,7 +278,8 @@ WordsPanel::Line* WordsPanel::buildLine(std::size_t part) {
         auto* lineBreak = tool(Glyph::LineBreak, QObject::tr("Line break"), "Enter");
         for (QToolButton* button : {strong, emphasis, link, lineBreak})
             head->addWidget(button);
-        head->addSpacing(8);
+        // The names of some roles need this room too.
+        head->addItem(new QSpacerItem(8, 0, QSizePolicy::Maximum));
         connect(strong, &QToolButton::clicked, copy, &CopyEdit::toggleStrong);
         connect(emphasis, &QToolButton::clicked, copy, &CopyEdit::toggleEmphasis);
         connect(link, &QToolButton::clicked, copy, &CopyEdit::editLink);

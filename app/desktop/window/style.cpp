@@ -110,6 +110,17 @@ void drawSign(QPainter* painter, const QRect& rect, controls::Glyph sign, const 
     painter->restore();
 }
 
+/// The sign beside an item of a tree that can be opened, in the colour of the item's text.
+void drawBranch(QPainter* painter, const QStyleOption* option) {
+    const QStyle::State state = option->state;
+    if (!state.testFlag(QStyle::State_Children)) return;
+    const controls::Glyph closed =
+        option->direction == Qt::RightToLeft ? controls::Glyph::Left : controls::Glyph::Right;
+    const auto ink = state.testFlag(QStyle::State_Selected) ? QPalette::HighlightedText : QPalette::Text;
+    drawSign(painter, option->rect, state.testFlag(QStyle::State_Open) ? controls::Glyph::Down : closed,
+             option->palette.color(ink));
+}
+
 void drawMenuTitle(const QStyle& style, QPainter* painter, const QStyleOptionMenuItem& item) {
     const bool open = item.state.testFlag(QStyle::State_Sunken);
     const bool over = item.state.testFlag(QStyle::State_Selected);
@@ -186,6 +197,9 @@ void Style::drawPrimitive(PrimitiveElement element, const QStyleOption* option, 
                            widget->inherits("QComboBox") || widget->inherits("QLineEdit")))
                 return;
             drawBox(painter, option->rect, Qt::transparent, option->palette.color(QPalette::Highlight), 2);
+            return;
+        case PE_IndicatorBranch:
+            drawBranch(painter, option);
             return;
         case PE_PanelMenu:
             drawBox(painter, option->rect, option->palette.color(QPalette::Base),
