@@ -14,6 +14,7 @@
 #include "emit/values.h"
 #include "layout/layout.h"
 #include "project/file_bytes.h"
+#include "text/font_bytes.h"
 #include "text/font_weight.h"
 #include "text/generic_families.h"
 #include "text/unicode.h"
