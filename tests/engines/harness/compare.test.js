@@ -148,6 +148,10 @@ test('a line with another width than computed makes its part a suspect', () => {
   const engine = laidOut();
   engine[0].parts[1].lines = [596, 304];
   assert.deepEqual(compareLayouts('blink', engine, computed()).suspects.map(({name}) => name), ['0.1']);
+  // Lines that overlap cannot be told apart.
+  const overlapping = computed();
+  Object.assign(overlapping[0].cards[0].parts[1], {lineHeight: 8, fontSize: 20});
+  assert.deepEqual(compareLayouts('blink', engine, overlapping).suspects, []);
 });
 
 test('text that Firefox breaks by its own dictionary is excluded, in Firefox only', () => {

@@ -70,7 +70,7 @@ function compareOne(profile, engine, tenter, result) {
       continue;
     }
     compareBox(where, read.box, part.box);
-    if (read.lines?.length === part.lines?.length && read.lines?.some((line, i) => !isAsWide(line, part.lines[i].width))) result.suspects.push({width, name, where, part, read: read.lines});
+    if (read.lines?.length === part.lines?.length && !linesOverlap(part) && read.lines?.some((line, i) => !isAsWide(line, part.lines[i].width))) result.suspects.push({width, name, where, part, read: read.lines});
   }
 }
 
@@ -120,12 +120,14 @@ function linesDiffer({read, part}) {
   return read && part && read.lines !== null && read.lines.length !== part.lines.length && !isCountedByHeight(read, part);
 }
 
-/**
- * True if the number of lines agrees by the height of the box. Boxes of text in several fonts do not tell lines apart that
- * are less than half a font size apart.
- */
+/** True for lines less than half a font size apart: boxes of text in several fonts do not tell them apart. */
+function linesOverlap(part) {
+  return part.lineHeight < part.fontSize / 2;
+}
+
+/** True if the number of lines agrees by the height of the box, where the boxes of lines do not tell it. */
 function isCountedByHeight(read, part) {
-  return part.lineHeight > 2 * tolerance.box && part.lineHeight < part.fontSize / 2 && Math.abs(read.box[3] - part.box.height) <= tolerance.box;
+  return part.lineHeight > 2 * tolerance.box && linesOverlap(part) && Math.abs(read.box[3] - part.box.height) <= tolerance.box;
 }
 
 // Characters that an engine may or may not draw; they do not count as text of a line.
