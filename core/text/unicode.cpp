@@ -253,6 +253,9 @@ std::set<char32_t> charactersShaped(std::u16string_view text) {
     }
     for (const char32_t vowel : {U'\u0E33', U'\u0EB3'})
         if (found.contains(vowel)) found.insert({vowel - 1, vowel == U'\u0E33' ? U'\u0E4D' : U'\u0ECD'});
+    // A no-break hyphen is drawn with a hyphen (HarfBuzz), both with a hyphen-minus (Firefox 153).
+    if (found.contains(noBreakHyphen)) found.insert(plainHyphen);
+    if (found.contains(plainHyphen)) found.insert(U'-');
     return found;
 }
 

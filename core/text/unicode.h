@@ -69,7 +69,8 @@ bool breaksByDictionary(std::u16string_view text);
 /// True if `text` has a character with emoji presentation, by default or by a variation selector. UTS #51.
 bool holdsEmoji(std::u16string_view text);
 /// The characters that shaping may look up in a face for `text`: its own, their canonical decompositions and
-/// compositions (UAX #15), and the two parts of SARA AM in Thai and Lao, which HarfBuzz splits.
+/// compositions (UAX #15), the two parts of SARA AM in Thai and Lao, which HarfBuzz splits, and the hyphens
+/// that engines draw for one that the face lacks.
 std::set<char32_t> charactersShaped(std::u16string_view text);
 /// `text` from UTF-8 to UTF-16; bytes that are not UTF-8, and NUL, become U+FFFD. WHATWG Encoding § 4.
 std::u16string toUtf16(std::string_view text);

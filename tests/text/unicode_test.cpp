@@ -25,6 +25,9 @@ TEST(Unicode, FindsTheCharactersThatShapingLooksUp) {
     EXPECT_EQ(charactersShaped(u"é"), (std::set<char32_t>{U'e', 0xE9, 0x301}));
     EXPECT_EQ(charactersShaped(u"e\u0301"), (std::set<char32_t>{U'e', 0xE9, 0x301}));
     EXPECT_EQ(charactersShaped(u"\U0001F30A"), (std::set<char32_t>{0x1F30A}));
+    // Noto Sans Hebrew has a hyphen, but no no-break hyphen.
+    EXPECT_EQ(charactersShaped(u"\u2011"), (std::set<char32_t>{U'-', 0x2010, 0x2011}));
+    EXPECT_EQ(charactersShaped(u"\u2010"), (std::set<char32_t>{U'-', 0x2010}));
 }
 
 }  // namespace
