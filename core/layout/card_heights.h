@@ -13,6 +13,7 @@ struct PartHeights {
     double above = 0, below = 0;  ///< margins; an automatic one counts 0
     double box = 0;               ///< border box
     double minimum = 0;           ///< of the border box, because of its minimum lines; 0: there are none
+    double shares = 0;            ///< of margins and paddings at top and bottom in percent, together
     [[nodiscard]] double outer() const { return above + box + below; }
 };
 
@@ -59,7 +60,9 @@ public:
     /// Height of the card if nothing stretches it.
     [[nodiscard]] double own() const;
     /// Heights of the levels of a card with aligned parts, independent of other cards.
-    void levels(std::vector<double>& own) const;
+    void levels(std::vector<double>& own) const { levels(own, false); }
+    /// The same as the engine computes them when it finds the height of the row, which may be lower.
+    void levelsOfRow(std::vector<double>& own) const { levels(own, true); }
     /// Height that a part of a card with aligned parts needs of its level, without gaps.
     [[nodiscard]] double inLevel(std::size_t part) const;
     [[nodiscard]] bool hasAutoMargin(std::size_t part) const {
@@ -71,6 +74,7 @@ public:
     void contribute(CardContribution& contribution) const;
 
 private:
+    void levels(std::vector<double>& own, bool ofRow) const;
     [[nodiscard]] bool isBeside(std::size_t part) const { return card_.beside == part; }
     /// Half of the row gap, on the engine's grid.
     [[nodiscard]] double halfGap() const { return band_.profile->halfOfGap(frame_.rowGap); }

@@ -37,7 +37,7 @@ public:
             if (first > 0) y += frame_.rowGap;
             y += band_.levelled ? alignLine(first, end, y) : stretchLine(first, end, y);
         }
-        out_.row.height = y + frame_.rowPadding.bottom - out_.row.y;
+        out_.row.height = y - unknownHeight_ + frame_.rowPadding.bottom - out_.row.y;
         out_.container.height = out_.row.bottom() + frame_.containerPadding.bottom;
         out_.pageHeight = out_.container.height;
     }
@@ -90,6 +90,7 @@ private:
                 layText(card.parts[i], part);
             out_.parts.push_back(part);
             heights_.push_back(heightsOf(part));
+            if (!part.picture) heights_.back().shares = sharesOf(roles_[part.role], part);
         }
         out_.cards.push_back(laid);
     }
@@ -99,6 +100,15 @@ private:
                                                        : part.padding.top + part.padding.bottom +
                                                              2 * part.border + part.minimumHeight;
         return {part.margin.top, part.margin.bottom, part.box.height, minimum};
+    }
+
+    /// Margins and paddings at top and bottom that are set in percent.
+    static double sharesOf(const RolePlan& role, const LaidPart& part) {
+        const auto share = [](const units::Length& declared, double length) {
+            return declared.unit() == units::Unit::Percent ? length : 0;
+        };
+        return share(role.margin.top, part.margin.top) + share(role.margin.bottom, part.margin.bottom) +
+               share(role.padding.top, part.padding.top) + share(role.padding.bottom, part.padding.bottom);
     }
 
     void layPicture(const CardPlan& card, std::size_t index, LaidPart& part) {
@@ -269,17 +279,24 @@ private:
     double alignLine(std::size_t first, std::size_t end, double y) {
         const std::size_t levels = band_.levels.count;
         std::vector<double> heights(levels, 0);
+        std::vector<double> ofRow(levels, 0);
         std::vector<double> own;
+        const auto raise = [&own](std::vector<double>& all) {
+            for (std::size_t level = 0; level < all.size(); ++level)
+                all[level] = std::max(all[level], own[level]);
+        };
         for (std::size_t c = first; c < end; ++c) {
             cardHeights(c).levels(own);
-            for (std::size_t level = 0; level < levels; ++level)
-                heights[level] = std::max(heights[level], own[level]);
+            raise(heights);
+            if (band_.profile->addsGapToMinHeight()) cardHeights(c).levelsOfRow(own);
+            raise(ofRow);
         }
         double total = 0;
         std::vector<double> starts(levels, 0);
         for (std::size_t level = 0; level < levels; ++level) {
             starts[level] = total;
             total += heights[level];
+            unknownHeight_ += heights[level] - ofRow[level];
         }
         for (std::size_t c = first; c < end; ++c) {
             LaidCard& card = out_.cards[c];
@@ -376,6 +393,7 @@ private:
     Layout& out_;
     Frame frame_;
     std::vector<PartHeights> heights_;  // of `out_.parts`
+    double unknownHeight_ = 0;          // of the cards, by which the engine makes the row too low
     InlineSizes<double> drawnSizes_;    // of the card that is laid out, if `drawn_`
     bool drawn_;
 };

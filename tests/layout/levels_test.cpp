@@ -63,6 +63,30 @@ TEST(Levels, AlignPartsAcrossTheRow) {
     }
 }
 
+// Measured in Firefox 153, in cards 200 px wide with gaps of 36 px: where the first text of a card has
+// minimum lines and a padding in percent, the row is lower than its cards by that padding.
+TEST(Levels, FirefoxTakesPercentagesOfTheFirstTextForZeroInTheHeightOfTheRow) {
+    const auto heights = [](const std::string& padding, const std::string& first) {
+        const project::Project project = test::projectOf(
+            test::styleOf(
+                R"({"level": "subgrid", "rowGap": "36px", "width": "200px", "maxWidth": "none"})",
+                R"({"padding": {"top": "0", "right": "0", "bottom": "0", "left": "0"}, "border": {"width": "0"}})"),
+            R"([{"set": {"row": {"columns": 1}, "text": {"heading": {"lineHeight": "24px"}, "body": {"lineHeight": "24px", "keepLines": 2, "padding": {"top": ")" +
+                padding + R"("}}}}}])",
+            R"([{"parts": [)" + first + R"({"role": "body", "copy": "a"}, {"role": "note", "copy": "b"}]}])");
+        static text::Fonts fonts;
+        static text::ParagraphStore store(fonts);
+        const Layout layout = layOutDrawn(PreparedRow(project, 0, store, text::gecko()), 800);
+        return std::pair(layout.cards.front().box.height, layout.row.height);
+    };
+    const auto [card, row] = heights("10px", "");
+    EXPECT_NEAR(row, card, 1e-6);
+    EXPECT_NEAR(heights("5%", "").first, card, 1e-6);
+    EXPECT_NEAR(heights("5%", "").second, card - 10, 1e-6);
+    const auto [taller, after] = heights("5%", R"({"role": "heading", "copy": "a"}, )");
+    EXPECT_NEAR(after, taller, 1e-6);
+}
+
 // Measured in Chromium 156: with a row gap of 15.234375 px (975/64), of which half is no whole number of 1/64
 // px, parts of 20 px in a subgrid without gaps stand 20.015625 px apart; with 15.25 px 20 px apart.
 TEST(Levels, HalfOfAGapIsRoundedAsInChromium) {
