@@ -18,7 +18,21 @@ using Element = Elements::Element;
 constexpr std::size_t longestValue = 100'000;
 /// The largest number of variables and fallbacks inside each other; a value with more is invalid.
 constexpr int deepestSubstitution = 100;
+/// The most bytes that are read to substitute the variables of a value. Each function in it reads the text of
+/// all functions inside it again.
+constexpr std::size_t mostReading = 200'000;
 constexpr double initialSize = 16;
+
+/// The largest number of functions inside each other, counted by parentheses, strings included.
+std::size_t deepestNesting(std::string_view text) {
+    std::size_t depth = 0;
+    std::size_t deepest = 0;
+    for (const char c : text) {
+        if (c == '(') deepest = std::max(deepest, ++depth);
+        if (c == ')' && depth > 0) --depth;
+    }
+    return deepest;
+}
 
 /// CSS Fonts 4 § 2.5, of the initial size; the others are relative to the parent's size.
 double keywordSize(std::string_view word) {
@@ -250,6 +264,7 @@ std::optional<std::string> Styles::substituted(Element element, std::string_view
     if (low.find("var(") == std::string::npos && low.find("env(") == std::string::npos &&
         low.find("light-dark(") == std::string::npos)
         return std::string(text);
+    if (text.size() > longestValue || text.size() * deepestNesting(text) > mostReading) return std::nullopt;
     // Each variable in the value of another one, and each fallback in another one, is a level deeper.
     struct Level {
         explicit Level(int& count) : depth(++count) {}

@@ -478,13 +478,6 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
         showsEndOf(made_->clusters_[made.lineEnd - 1]) &&
         made_->isInOneInline(made_->clusters_[made.lineEnd - 1], made_->clusters_[cluster]))
         made.endCorrection = static_cast<float>(correctionsAt(made.lineEnd, false).before);
-    // An engine that reshapes lines looks for the end of a line in the unbroken text first, so that text that
-    // only reshaping makes narrow enough does not fit. Measured in Chromium 156: `half` in Vollkorn, whose
-    // `f` is further from a space than from the end of a line.
-    if (kind != Opportunity::Kind::SoftHyphen && made.endCorrection < 0) {
-        made.fitCorrection = -made.endCorrection;
-        made.affected = made.lineEnd - 1;
-    }
     if (kind == Opportunity::Kind::SoftHyphen) {
         if (profile_.reshapesAtBreaks()) {
             made.affected = affectedBy(cluster);

@@ -306,5 +306,17 @@ TEST(Cascade, LimitsVariablesInsideEachOther) {
               "");
 }
 
+// Each level reads all levels inside it, so that long values with many levels would take seconds.
+TEST(Cascade, LimitsWhatVariablesInsideEachOtherRead) {
+    const auto width = [](int levels, std::size_t spaces) {
+        return Page("div { width: " + times("var(--no, ", levels) + "7px" + std::string(spaces, ' ') +
+                    times(")", levels) + "}")
+            .value("width");
+    };
+    EXPECT_EQ(width(90, 100), "7px");
+    EXPECT_EQ(width(2, 20'000), "7px");
+    EXPECT_EQ(width(90, 20'000), "");
+}
+
 }  // namespace
 }  // namespace tenter::css

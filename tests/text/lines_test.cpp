@@ -317,20 +317,6 @@ TEST(Lines, BalanceKeepsTheLastWordFromStandingAloneEvenWithSoftHyphens) {
                   (Texts{"we all go", "to " + word}));
 }
 
-// Measured in Chromium 156 in Vollkorn at 100 px: `half` is 173.5 px wide, and 183.5 px before a space, with
-// which its `f` is kerned. Where the end of a line is visible, the word must fit in both ways.
-TEST(Lines, ChromiumFindsTheEndOfALineInTheUnbrokenText) {
-    ShapingStyle style = test::styleOf("Vollkorn");
-    style.alignsEnds = true;
-    const ParagraphPtr paragraph = test::prepare("half a", style);
-    LineQuery query = test::at(100, 178);
-    query.overflowWrap = OverflowWrap::BreakWord;
-    EXPECT_EQ(test::textsOf(*paragraph, query), (Texts{"hal", "f a"}));
-    query.available = 184;
-    EXPECT_EQ(test::textsOf(*paragraph, query), (Texts{"half", "a"}));
-    EXPECT_NEAR(test::linesOf(*paragraph, query).front().width, 173.5, 0.1);
-}
-
 // Measured in Firefox 153: the width of `harbourmasters` is the narrowest that needs no more lines. A
 // narrower one would cut the word, which balancing does not do.
 TEST(Lines, BalanceByWidthCutsNoWord) {

@@ -266,12 +266,11 @@ export const rows = {
     body: {family: ['EB Garamond'], lineHeight: '8.41cqi'},
     cards: cardsIn('el').map(([, {copy: text}, button]) => [{role: 'heading', copy: [{strong: text.split(' ').slice(0, 4).join(' ')}]}, {role: 'body', copy: [{strong: text}]}, button]),
   }),
-  // Letters that are kerned with the space at a line's end, nearer to it or further from it, aligned to either side, and
-  // in a box with a border.
+  // Letters that are kerned with the space at a line's end, aligned to either side, and in a box with a border.
   kerned: row('kerned', {
     most: 6,
     style: narrow({heading: {family: ['Lato'], align: 'center', overflowWrap: 'anywhere'}, body: {family: ['Lato'], size: [[329, 21.4], [1565, 16.9]], wordSpacing: '0.03em'}, note: {family: ['Vollkorn'], letterSpacing: '-0.02em', align: 'end'}, button: {family: ['Lato'], align: 'start', padding: sides('0', '0', '0', '0'), border: {width: '1px', colour: '#567'}}}),
-    cards: ['the ground stays soft after rain', 'ir yetişkinle gelir.', 'nikdy víc, někdy míň. Loďka', 'half of the reef'].map((text) => ['heading', 'body', 'note'].map((role) => textPart(role, text))).concat([[{role: 'body', copy: [{link: 'her river or over', to: '#'}, ' or ', {strong: 'over there'}, ' were our rivers']}, textPart('button', 'for her rivers or over')]]),
+    cards: ['the ground stays soft after rain', 'ir yetişkinle gelir.', 'nikdy víc, někdy míň. Loďka'].map((text) => ['heading', 'body', 'note'].map((role) => textPart(role, text))).concat([[{role: 'body', copy: [{link: 'her river or over', to: '#'}, ' or ', {strong: 'over there'}, ' were our rivers']}, textPart('button', 'for her rivers or over')]]),
   }),
   // A hyphen at the start of a line that is cut, and a no-break hyphen in a face that has only the hyphen.
   hyphens: row('hyphens', {
