@@ -235,6 +235,14 @@ TEST(HostileInput, PagesAreAnsweredInTime) {
                         "px}}";
              }));
          }},
+        {"fallbacks inside each other, of every element",
+         [] {
+             std::string css;
+             for (const char* property : {"width", "font-size", "gap", "color", "margin-left", "line-height"})
+                 css +=
+                     std::string(property) + ":" + times("var(--a,", 9'000) + "1px" + times(")", 9'000) + ";";
+             return hostilePage("*{" + css + "}");
+         }},
         {"UTF-16 without a mark", [] { return std::string(4 * megabyte, '\0'); }},
     };
     // The largest stylesheets are those of the test above; here the page is read around them, too.
