@@ -23,7 +23,7 @@ constexpr int usualActions = 1500;
 #ifdef __SANITIZE_ADDRESS__
 constexpr double mostMilliseconds = 1000;  // the address sanitizer takes several times as long
 #else
-constexpr double mostMilliseconds = 100;
+constexpr double mostMilliseconds = 300;  // other tests run at the same time, and machines differ
 #endif
 /// The allowed growth of memory in the second half of the random actions, in MB. In the first half everything
 /// is opened for the first time.
