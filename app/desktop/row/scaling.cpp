@@ -1,7 +1,8 @@
 #include "row/scaling.h"
 
 #include <algorithm>
-#include <cmath>
+#include <cstddef>
+#include <cstdint>
 #include <vector>
 
 namespace tenter::desktop::row {
@@ -34,6 +35,16 @@ std::vector<Step> steps(double from, double length, int count, int limit) {
     return made;
 }
 
+// The same for two lines, channel by channel: the compiler makes one instruction of many channels.
+void mixLines(const uchar* upper, const uchar* lower, std::uint32_t share, std::vector<QRgb>& mixture) {
+    const auto second = static_cast<std::uint16_t>(share);
+    const auto first = static_cast<std::uint16_t>(256 - share);
+    auto* const out = reinterpret_cast<uchar*>(mixture.data());
+    for (std::size_t i = 0; i < 4 * mixture.size(); ++i) {
+        out[i] = static_cast<uchar>(static_cast<std::uint16_t>(upper[i] * first + lower[i] * second) >> 8U);
+    }
+}
+
 }  // namespace
 
 QImage scaledQuickly(const QImage& source, const QRectF& crop, const QSize& size) {
@@ -41,15 +52,17 @@ QImage scaledQuickly(const QImage& source, const QRectF& crop, const QSize& size
     if (result.isNull() || source.depth() != 32) return {};
     const std::vector<Step> across = steps(crop.x(), crop.width(), size.width(), source.width());
     const std::vector<Step> down = steps(crop.y(), crop.height(), size.height(), source.height());
+    const int from = across.front().first;
+    std::vector<QRgb> line(static_cast<std::size_t>(across.back().second - from + 1));
     for (int y = 0; y < size.height(); ++y) {
         const Step& row = down[static_cast<std::size_t>(y)];
-        const auto* const upper = reinterpret_cast<const QRgb*>(source.constScanLine(row.first));
-        const auto* const lower = reinterpret_cast<const QRgb*>(source.constScanLine(row.second));
+        mixLines(source.constScanLine(row.first) + 4 * static_cast<std::ptrdiff_t>(from),
+                 source.constScanLine(row.second) + 4 * static_cast<std::ptrdiff_t>(from), row.share, line);
         auto* const out = reinterpret_cast<QRgb*>(result.scanLine(y));
-        for (int x = 0; x < size.width(); ++x) {
-            const Step& column = across[static_cast<std::size_t>(x)];
-            out[x] = mixed(mixed(upper[column.first], upper[column.second], column.share),
-                           mixed(lower[column.first], lower[column.second], column.share), row.share);
+        for (std::size_t x = 0; x < across.size(); ++x) {
+            const Step& column = across[x];
+            out[x] = mixed(line[static_cast<std::size_t>(column.first - from)],
+                           line[static_cast<std::size_t>(column.second - from)], column.share);
         }
     }
     return result;
