@@ -12,7 +12,6 @@
 #include "recovery/safe_application.h"
 #include "recovery/unsaved_work.h"
 #include "row/row_picture.h"
-#include "session/memory_pools.h"
 #include "window/main_window.h"
 #include "window/theme.h"
 
@@ -59,7 +58,6 @@ int openWindow(const Arguments& arguments) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    shareMemoryPools();
     QCoreApplication::setApplicationName("Tenter");
     QCoreApplication::setOrganizationName("Tenter");
     QCoreApplication::setApplicationVersion(QString::fromUtf8(tenter::about::version().data()));

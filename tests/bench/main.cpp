@@ -7,12 +7,10 @@
 #include <QTemporaryDir>
 #include <cstring>
 
-#include "session/memory_pools.h"
 #include "start.h"
 #include "window/theme.h"
 
 int main(int argc, char** argv) {
-    tenter::desktop::shareMemoryPools();
     // Needs no display, and ignores the user's settings.
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     if (argc == 3 && std::strcmp(argv[1], "--start-once") == 0) return tenter::bench::startOnce(argc, argv);
