@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <fstream>
 #include <system_error>
+#include <utility>
 
 #include "pictures/personal_data.h"
 #include "project/file_bytes.h"
@@ -63,23 +63,16 @@ std::string pictureTrouble(const std::filesystem::path& file) {
     std::error_code error;
     if (!std::filesystem::is_regular_file(file, error)) return "does not exist";
     if (std::filesystem::file_size(file, error) > mostBytes || error) return "is larger than 64 MB";
-    std::ifstream in(file, std::ios::binary);
-    std::string start(4096, '\0');
-    in.read(start.data(), static_cast<std::streamsize>(start.size()));
-    if (!in.is_open() || in.bad()) return "cannot be read";
-    start.resize(static_cast<std::size_t>(in.gcount()));
-    return pictureType(start) ? "" : "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file";
+    const std::optional<std::string> start = project::fileStart(file, 4096);
+    if (!start) return "cannot be read";
+    return pictureType(*start) ? "" : "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file";
 }
 
 EmbeddedPicture embedPicture(const std::filesystem::path& file) {
-    std::error_code error;
-    if (!std::filesystem::is_regular_file(file, error)) return {"", "does not exist"};
-    const std::uintmax_t size = std::filesystem::file_size(file, error);
-    if (error || size > mostBytes) return {"", "is larger than 64 MB"};
+    if (std::string trouble = pictureTrouble(file); !trouble.empty()) return {"", std::move(trouble)};
     const std::optional<std::string> bytes = project::fileBytes(file, mostBytes);
-    if (!bytes) return {"", "cannot be read"};
-    const std::optional<std::string> type = pictureType(*bytes);
-    if (!type) return {"", "is not a PNG, JPEG, WebP, GIF, SVG or AVIF file"};
+    const std::optional<std::string> type = bytes ? pictureType(*bytes) : std::nullopt;
+    if (!type) return {"", "cannot be read"};
     return {dataAddress(*type, pictures::withoutPersonalData(*bytes)), ""};
 }
 

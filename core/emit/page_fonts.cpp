@@ -241,9 +241,12 @@ std::string FaceRule::css(const std::string& source, const std::string& descript
 }
 
 FontFile fontFile(const text::Face& face) {
-    if (std::optional<std::string> whole = project::fileBytes(face.file(), text::largestFont))
-        for (const auto& [signature, format] : {std::pair{"wOF2", "woff2"}, std::pair{"wOFF", "woff"}})
-            if (whole->starts_with(signature)) return {std::move(*whole), format, format};
+    const std::string start = project::fileStart(face.file(), 4).value_or("");
+    for (const auto& [signature, format] : {std::pair{"wOF2", "woff2"}, std::pair{"wOFF", "woff"}}) {
+        if (start != signature) continue;
+        if (std::optional<std::string> whole = project::fileBytes(face.file(), text::largestFont))
+            return {std::move(*whole), format, format};
+    }
     std::string bytes = singleFont(face);
     const bool cff = bytes.starts_with("OTTO");
     return {std::move(bytes), cff ? "otf" : "ttf", cff ? "opentype" : "truetype"};

@@ -5,8 +5,6 @@
 #include <QJsonObject>
 #include <QMenuBar>
 #include <QProcess>
-#include <QSettings>
-#include <QStandardPaths>
 #include <QtTest>
 
 #include "axis/axis_pane.h"
@@ -24,8 +22,7 @@ class EnginesTest : public QObject {
 
 private Q_SLOTS:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        forgetSettings();
         makeWindow();
     }
     void cleanup() { window_.reset(); }

@@ -2,15 +2,14 @@
 #include <QCheckBox>
 #include <QDir>
 #include <QFile>
-#include <QSettings>
 #include <QSignalSpy>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
 #include <atomic>
 #include <thread>
 
 #include "export/export_dialog.h"
+#include "showing.h"
 
 namespace tenter::desktop::exporting {
 
@@ -100,8 +99,7 @@ class ExportTest : public QObject {
 
 private Q_SLOTS:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        forgetSettings();
         session_ = std::make_unique<Session>();
         project::Problems problems;
         QVERIFY(

@@ -7,14 +7,13 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QProcess>
-#include <QSettings>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
 
 #include "export/page_folder_dialog.h"
 #include "export/stylesheet_dialog.h"
 #include "export/tokens_dialog.h"
+#include "showing.h"
 
 namespace tenter::desktop::exporting {
 
@@ -23,8 +22,7 @@ class HandoverTest : public QObject {
 
 private Q_SLOTS:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        forgetSettings();
         session_ = std::make_unique<Session>();
         project::Problems problems;
         QVERIFY(session_->document.open(sample.toStdString(), problems));

@@ -26,15 +26,10 @@ class NewRowTest : public QObject {
 
 private Q_SLOTS:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        forgetSettings();
         QDir(QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + "/thumbnails")
             .removeRecursively();
-        window_ = std::make_unique<TestWindow>();
-        window_->resize(1280, 800);
-        window_->show();
-        window_->activateWindow();
-        QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+        window_ = activeWindow();
     }
     void cleanup() {
         if (window_) waitForJobs(*window_);

@@ -22,13 +22,7 @@ class OwnPageTest : public QObject {
 
 private Q_SLOTS:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-        window_ = std::make_unique<TestWindow>();
-        window_->resize(1280, 800);
-        window_->show();
-        window_->activateWindow();
-        QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+        window_ = activeWindow();
         QVERIFY(!document().hasProject());
     }
     void cleanup() {

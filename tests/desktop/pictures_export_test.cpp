@@ -6,12 +6,11 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QImageReader>
-#include <QSettings>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
 
 #include "export/pictures_dialog.h"
+#include "showing.h"
 
 namespace tenter::desktop::exporting {
 
@@ -20,8 +19,7 @@ class PicturesExportTest : public QObject {
 
 private Q_SLOTS:
     void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
+        forgetSettings();
         folder_ = std::make_unique<QTemporaryDir>();
         QVERIFY(QDir(folder_->path()).mkdir("pictures"));
         for (const QFileInfo& file :

@@ -21,10 +21,7 @@ class RoomTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
-    void init() {
-        QStandardPaths::setTestModeEnabled(true);
-        QSettings().clear();
-    }
+    void init() { forgetSettings(); }
     void cleanup() { window_.reset(); }
 
     void fitShowsAWholeCardOfEverySample_data() {

@@ -33,10 +33,26 @@ inline void openPlotsAndFindings(const window::MainWindow& window) {
     window.findChild<findings::Panel*>()->setOpen(true);
 }
 
-/// A window with a project, its plots and its findings.
-inline std::unique_ptr<TestWindow> shownWindow(const QString& file) {
+/// The settings of a first start, apart from those of the user.
+inline void forgetSettings() {
     QStandardPaths::setTestModeEnabled(true);
     QSettings().clear();
+}
+
+/// The window of a first start, without a project, that has the keyboard.
+inline std::unique_ptr<TestWindow> activeWindow() {
+    forgetSettings();
+    auto window = std::make_unique<TestWindow>();
+    window->resize(1280, 800);
+    window->show();
+    window->activateWindow();
+    [&] { QVERIFY(QTest::qWaitForWindowActive(window.get())); }();
+    return window;
+}
+
+/// A window with a project, its plots and its findings.
+inline std::unique_ptr<TestWindow> shownWindow(const QString& file) {
+    forgetSettings();
     auto window = std::make_unique<TestWindow>();
     window->resize(1280, 800);
     window->show();
