@@ -15,12 +15,12 @@ namespace tenter::project {
 class ReadContext {
 public:
     ReadContext(std::string file, std::filesystem::path folder, Problems& problems,
-                CheckNameTest isCheckName = isWellFormedCheckName)
+                CheckNameTest checkNameTest = isWellFormedCheckName)
         : file_(std::move(file)),
           folder_(std::move(folder)),
           problems_(problems),
           before_(problems.size()),
-          isCheckName_(isCheckName) {}
+          isCheckName_(checkNameTest) {}
 
     /// Makes the place that of a member or an element, for as long as the step is in scope.
     class Step {
