@@ -102,8 +102,9 @@ public:
     [[nodiscard]] virtual bool shapesSoftHyphens() const = 0;
     /// True if `unit` is shaped together with its neighbours; false if nothing is kerned across it.
     [[nodiscard]] virtual bool shapesAcross(char16_t unit) const = 0;
-    /// True if letter spacing is added after each grapheme cluster; false if after each cluster of HarfBuzz.
-    /// A conjunct in Devanagari is one grapheme cluster and may be two clusters of HarfBuzz, or the reverse.
+    /// True if letter spacing is added after each grapheme cluster, and once after a ligature of several;
+    /// false if after each cluster of HarfBuzz. A conjunct in Devanagari is one grapheme cluster and may be
+    /// two clusters of HarfBuzz, or the reverse.
     [[nodiscard]] virtual bool spacesGraphemes() const = 0;
     /// True if letter spacing is added after `character` in a run of `script`; false for the letters of
     /// cursive scripts, which join. CSS Text 3 § 8.2 leaves the set of characters to the engine.

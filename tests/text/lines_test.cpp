@@ -271,6 +271,22 @@ TEST(Lines, AddLetterAndWordSpacing) {
     EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).width, bare + 11 * 1.5 - 2 * 2, 1e-9);
 }
 
+// Measured in Firefox 153 and Chromium 156: `ij` is one glyph of Vollkorn Italic in Dutch, even without
+// optional ligatures, and letter spacing is added once after it.
+TEST(Lines, ALigatureHasLetterSpacingOnce) {
+    ShapingStyle style = test::styleOf("Vollkorn");
+    style.italic = true;
+    style.ligatures = false;
+    style.language = "nl";
+    for (const BreakProfile* profile : profiles()) {
+        const ParagraphPtr paragraph = Paragraph::prepare(test::plain("ijs"), style, test::fonts(), *profile);
+        LineQuery query = test::at(20, 1000);
+        const double bare = test::linesOf(*paragraph, query).at(0).width;
+        query.letterSpacing = 1.5;
+        EXPECT_NEAR(test::linesOf(*paragraph, query).at(0).width, bare + 2 * 1.5, 1e-9);
+    }
+}
+
 TEST(Lines, EndAtForcedBreaks) {
     const ParagraphPtr paragraph = Paragraph::prepare({{project::Run::Kind::Plain, "one", ""},
                                                        {project::Run::Kind::Break, "", ""},
@@ -315,6 +331,20 @@ TEST(Lines, BalanceKeepsTheLastWordFromStandingAloneEvenWithSoftHyphens) {
     for (const std::string word : {"observatory", "ob\u00ADser\u00ADva\u00ADtory"})
         EXPECT_EQ(test::textsOf(*test::prepare("we all go to " + word, test::styleOf("Lato")), query),
                   (Texts{"we all go", "to " + word}));
+}
+
+// Measured in Chromium 156 in Vollkorn at 100 px: `half` is 173.5 px wide, and 183.5 px before a space, with
+// which its `f` is kerned. Where the end of a line is visible, the word must fit in both ways.
+TEST(Lines, ChromiumFindsTheEndOfALineInTheUnbrokenText) {
+    ShapingStyle style = test::styleOf("Vollkorn");
+    style.alignsEnds = true;
+    const ParagraphPtr paragraph = test::prepare("half a", style);
+    LineQuery query = test::at(100, 178);
+    query.overflowWrap = OverflowWrap::BreakWord;
+    EXPECT_EQ(test::textsOf(*paragraph, query), (Texts{"hal", "f a"}));
+    query.available = 184;
+    EXPECT_EQ(test::textsOf(*paragraph, query), (Texts{"half", "a"}));
+    EXPECT_NEAR(test::linesOf(*paragraph, query).front().width, 173.5, 0.1);
 }
 
 // Measured in Firefox 153: the width of `harbourmasters` is the narrowest that needs no more lines. A

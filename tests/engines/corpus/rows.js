@@ -342,6 +342,13 @@ export const rows = {
     style: narrow({heading: {family: ['Manrope'], size: [[330, 15], [1900, 17]]}, body: {family: ['Noto Sans Hebrew', 'Lato'], hyphens: 'manual', letterSpacing: '0.09rem', overflowWrap: 'anywhere'}, note: {family: ['Lato', 'Noto Sans Hebrew'], slant: 'italic', overflowWrap: 'break-word'}}),
     cards: ['tuổi ab-12-cd left->right đi', 'co\u00ADop\u00ADer\u00ADate ב־6:30 under-12s'].map((text) => ['heading', 'body', 'note'].map((role) => textPart(role, text))),
   }),
+  // `ij` is one glyph of Vollkorn in Dutch, and its `f` is kerned with a space.
+  joined: row('joined', {
+    language: 'nl',
+    most: 6,
+    style: narrow({heading: {family: ['Vollkorn'], slant: 'italic', letterSpacing: '0.07rem', place: 'end'}, body: {family: ['Vollkorn'], align: 'center', overflowWrap: 'break-word', letterSpacing: '-0.01em'}}),
+    cards: ['ijsberen bij tij en wijn', 'hooguit twaalf of half elf'].map((text) => ['heading', 'body'].map((role) => textPart(role, text))),
+  }),
   packed: row('packed', {
     fonts: [{family: 'Packed', file: 'packed.woff2', weight: 400}],
     heading: {family: ['Packed'], weight: 400},
