@@ -111,6 +111,12 @@ TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
               blink().snapped(10.112, units::Length::vw(3.16)));
 }
 
+// Measured in Chromium 156: in a viewport of 320 px with a root of 14.16 px, 1.4357rem - 0.3935vw is the float
+// 1220.5/64 px, although it is 3e-7 px less, and a line of 1.5 times that is 1831/64 px high.
+TEST(Grids, ChromiumRoundsTheFloatOfAFontSize) {
+    EXPECT_EQ(blink().lineHeight(1.4357 * 14.16 - 0.3935 * 3.2, 1.5), 1831.0 / 64);
+}
+
 // Measured in Chromium 156: of 498.8125 px, six columns get 5320/64 or 5321/64 px. In Firefox 153 each is a
 // whole number of 1/60 px.
 TEST(Grids, EnginesRoundEqualColumnsInTheirOwnWays) {

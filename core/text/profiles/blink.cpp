@@ -202,12 +202,12 @@ private:
     [[nodiscard]] double hundredths(double size) const {
         return units::wholeBelow(static_cast<float>(size * ratio_) * 100.0F) / 100.0;
     }
-    /// Chromium's layout unit is 1/64 device px; it computes in floats before it truncates to the unit.
+    /// Chromium's layout unit is 1/64 device px; it computes in floats before it rounds to the unit.
     [[nodiscard]] double floor64(double length) const {
         return units::wholeBelow(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
     }
     [[nodiscard]] double round64(double length) const {
-        return units::wholeNearest(length * ratio_ * 64) / 64 / ratio_;
+        return units::wholeNearest(static_cast<float>(length * ratio_) * 64.0) / 64 / ratio_;
     }
     static bool breaksBefore(std::u16string_view text, std::size_t i, bool icu) {
         const char16_t before = text[i - 1];
