@@ -25,7 +25,7 @@ int DeviceGrid::baseline(const layout::LaidPart& part, const layout::LaidLine& l
     if (scale == 1 || part.paragraph == nullptr || !part.paragraph->strut())
         return static_cast<int>(std::lround(y(line.baseline)));
     const text::Face& face = *part.paragraph->strut();
-    const double size = part.fontSize * scale;
+    const double size = part.glyphSize * scale;
     const double height = part.lineHeight * scale;
     const double above = y(line.baseline - line.extent.above);
     const double ascent = std::round(face.ascent() * size);

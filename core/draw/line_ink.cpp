@@ -96,7 +96,7 @@ private:
 LineInk lineInk(const DeviceGrid& grid, const layout::LaidPart& part, const layout::LaidLine& line,
                 bool italic, bool underlineLinks, GlyphOutlines& outlines) {
     LineInk ink;
-    ink.size = part.fontSize * grid.scale;
+    ink.size = part.glyphSize * grid.scale;
     if (part.paragraph == nullptr || !(ink.size > 0)) return ink;
     ink.line = line.line;
     ink.reshaped = part.paragraph->reshaped(line.line.first, line.line.end);

@@ -41,7 +41,7 @@ TextBlock::TextBlock(const project::Copy& copy, const BlockStyle& style, double 
     shaping.ligatures = style.ligatures && style.letterSpacing == 0;
     const text::BreakProfile& profile = text::defaultProfile();
     paragraph_ = store.get(copy, shaping, profile);
-    part_.fontSize = style.size;
+    part_.fontSize = part_.glyphSize = style.size;
     part_.lineHeight = style.lineHeight;
     part_.letterSpacing = style.letterSpacing;
     part_.paragraph = paragraph_.get();

@@ -46,7 +46,7 @@ void walkLine(const layout::LaidPart& part, const layout::LaidLine& laid,
               const std::vector<text::ReshapedCluster>& reshaped, double scale, double pen,
               std::vector<std::uint32_t>& order, Visitor&& visitor) {
     const text::Paragraph& paragraph = *part.paragraph;
-    const double size = part.fontSize * scale;
+    const double size = part.glyphSize * scale;
     const double letterSpacing = part.letterSpacing * scale;
     const double wordSpacing = part.wordSpacing * scale;
     visualOrder(paragraph, laid.line.first, laid.line.end, order);

@@ -133,6 +133,7 @@ private:
         if (drawn_) useDrawn(role, paragraph, across);
         const units::LengthBasis& basis = across.basis;
         part.fontSize = basis.em;
+        part.glyphSize = std::max(basis.em, role.leastSize);
         // Heights follow the engine's grid; otherwise positions would drift from the browser's card by card.
         const TextHeights down =
             textHeights(role, across, drawn_ ? drawnSizes_.basis : snappedBasis(band_, frame_));
@@ -222,7 +223,7 @@ private:
     /// Mean number of characters on a line of full width: available width divided by the mean advance.
     static double meanMeasure(const text::Paragraph& paragraph, const LaidPart& part) {
         const auto end = static_cast<std::uint32_t>(paragraph.clusters().size());
-        const double advance = paragraph.ems(0, end) * part.fontSize +
+        const double advance = paragraph.ems(0, end) * part.glyphSize +
                                paragraph.letters(0, end) * part.letterSpacing +
                                paragraph.words(0, end) * part.wordSpacing;
         return advance > 0 ? part.available * paragraph.graphemes(0, end) / advance : 0;

@@ -49,6 +49,7 @@ struct LaidPart {
     Edges margin, padding;
     double border = 0;
     double fontSize = 0;
+    double glyphSize = 0;  ///< font size of its glyphs: `fontSize`, or more where an engine has a least size
     double lineHeight = 0;
     double letterSpacing = 0, wordSpacing = 0;
     double available = 0;                        ///< the width its lines are broken at

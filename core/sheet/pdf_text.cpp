@@ -207,7 +207,7 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
     };
     std::vector<std::uint32_t> order;
     draw::walkLine(part, line, reshaped, 1, x + line.x, order,
-                   Visitor{paragraph, line.line, reshaped, runs, baseline, part.fontSize});
+                   Visitor{paragraph, line.line, reshaped, runs, baseline, part.glyphSize});
     if (line.line.next > line.line.end && !runs.empty() && !paragraph.rightToLeft()) {
         const text::Cluster& space = paragraph.clusters()[line.line.end];
         if (space.glyphCount == 1 && paragraph.runs()[space.run].face == runs.back().face) {
@@ -218,7 +218,7 @@ void PdfText::showLine(cairo_t* context, const draw::TextBlock& block, std::size
     }
     draw::setColour(context, block.style().colour);
     for (const Run& run : runs)
-        showRun(context, run, part.fontSize);
+        showRun(context, run, part.glyphSize);
 }
 
 void PdfText::show(cairo_t* context, const draw::TextBlock& block, double x, double y) {

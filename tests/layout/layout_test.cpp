@@ -1,5 +1,6 @@
 #include "layout/layout.h"
 
+#include <algorithm>
 #include <random>
 
 #include "laying.h"
@@ -379,6 +380,7 @@ TEST(Layout, FirefoxDrawsNoThaiTextBelow13Px) {
         const PreparedRow row(project, 0, store, profile);
         for (const Layout& layout : {layOut(row, 1000), layOutDrawn(row, 1000)}) {
             EXPECT_EQ(layout.parts[0].fontSize, 10);
+            EXPECT_EQ(layout.parts[0].glyphSize, std::max(10.0, profile.leastSize(language)));
             EXPECT_EQ(layout.parts[0].padding.left, 10);
         }
         return layOutDrawn(row, 1000).parts[0].box;

@@ -276,7 +276,7 @@ void paintTightFits(OverlayTools& tools) {
             const layout::LaidLine& laid = layout.lines[part.firstLine + n];
             if (laid.line.slack >= text::tightSlack) continue;
             const double x = tools.at.x(leftwards ? laid.x : laid.x + laid.line.width);
-            const double y = tools.at.y(laid.baseline - part.fontSize * 0.35);
+            const double y = tools.at.y(laid.baseline - part.glyphSize * 0.35);
             const double out = leftwards ? -1 : 1;
             QPainterPath wedge(QPointF(x + out, y));
             wedge.lineTo(x + out * 8, y - 5);

@@ -21,7 +21,7 @@ inline QRgb blended(QRgb under, QRgb over, std::uint32_t alpha) {
 void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layout::LaidPart& part,
                         const draw::ShowText& look) {
     if (part.paragraph == nullptr || part.lineCount == 0 || look.colour.isTransparent()) return;
-    const double size = part.fontSize * canvas.scale;
+    const double size = part.glyphSize * canvas.scale;
     if (!(size > 0.5)) return;
     colour_ = qRgb(look.colour.red, look.colour.green, look.colour.blue);
     for (unsigned i = 0; i < 256; ++i)
@@ -31,7 +31,7 @@ void TextPainter::paint(Canvas& canvas, const layout::Layout& layout, const layo
     for (const text::ShapedRun& run : part.paragraph->runs()) {
         faces_.push_back(run.face ? &glyphs_.sized(run.face, size, draw::leans(run, look.italic)) : nullptr);
     }
-    const double reach = 1.5 * part.fontSize;
+    const double reach = 1.5 * part.glyphSize;
     for (std::uint32_t i = 0; i < part.lineCount; ++i) {
         const layout::LaidLine& laid = layout.lines[part.firstLine + i];
         if (canvas.y(laid.baseline + reach) < 0 || canvas.y(laid.baseline - reach) > canvas.image.height())
@@ -79,7 +79,7 @@ struct TextPainter::LineVisitor {
 
 void TextPainter::line(Canvas& canvas, const layout::LaidPart& part, const layout::LaidLine& laid,
                        const draw::ShowText& look) {
-    const double size = part.fontSize * canvas.scale;
+    const double size = part.glyphSize * canvas.scale;
     const int baseline = canvas.baseline(part, laid);
     spans_.clear();
     crossings_.clear();

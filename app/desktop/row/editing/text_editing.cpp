@@ -161,7 +161,7 @@ void TextEditing::follow() {
     const project::TextStyle* const style = styleOf(row, laid);
     const Projection at = sheets_.projection(sheets_.active());
     field_->follow(TextMap(row, *part, text()->copy), at, inkOf(row, style),
-                   fontOf(style, laid.fontSize * at.zoom));
+                   fontOf(style, laid.glyphSize * at.zoom));
 }
 
 void TextEditing::showCaret() {

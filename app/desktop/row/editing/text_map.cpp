@@ -37,12 +37,12 @@ TextMap::TextMap(const LaidOutRow& row, std::size_t part, const project::Copy& c
     const CopyPositions positions(copy);
     stops_ = graphemeStarts(positions.text());
     extent_ = laid.box;
-    space_ = usualSpace * laid.fontSize;
+    space_ = usualSpace * laid.glyphSize;
     rightToLeft_ = row.project.rightToLeft;
     if (laid.paragraph != nullptr) {
         rightToLeft_ = laid.paragraph->rightToLeft();
         for (const text::Cluster& cluster : laid.paragraph->clusters())
-            if (cluster.space) space_ = cluster.advance * laid.fontSize;
+            if (cluster.space) space_ = cluster.advance * laid.glyphSize;
         for (std::uint32_t i = 0; i < laid.lineCount; ++i)
             addLine(laid, row.layout.lines[laid.firstLine + i], positions);
     }
@@ -86,11 +86,12 @@ void TextMap::addLine(const layout::LaidPart& part, const layout::LaidLine& laid
     const auto advanceOf = [&](std::uint32_t index) {
         const text::Cluster& cluster = clusters[index];
         const text::ReshapedCluster* own = draw::find(reshaped, index);
-        return (own != nullptr ? own->advance : cluster.advance) * part.fontSize +
+        return (own != nullptr ? own->advance : cluster.advance) * part.glyphSize +
                cluster.letterUnits * part.letterSpacing + cluster.wordUnits * part.wordSpacing;
     };
     double pen = laid.x;
-    if (laid.line.hyphen && rightToLeft_) pen += paragraph.hyphenAdvanceBefore(laid.line.end) * part.fontSize;
+    if (laid.line.hyphen && rightToLeft_)
+        pen += paragraph.hyphenAdvanceBefore(laid.line.end) * part.glyphSize;
     std::vector<std::uint32_t> order;
     draw::visualOrder(paragraph, laid.line.first, laid.line.end, order);
     for (const std::uint32_t index : order) {
