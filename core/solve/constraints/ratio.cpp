@@ -4,6 +4,7 @@
 #include "project/role_wishes.h"
 #include "project/titles.h"
 #include "project/wording.h"
+#include "solve/constraint.h"
 #include "solve/row_adder.h"
 #include "solve/solve.h"
 #include "solve/wish_key.h"
