@@ -51,12 +51,16 @@ QString sizeHtml(const QString& text, const row::Ink& ink) {
 AnswerDelegate::AnswerDelegate(const AnswerModel& model, QObject* parent)
     : QStyledItemDelegate(parent), model_(model) {}
 
+void AnswerDelegate::useFont(const QFont& font) const {
+    if (font == font_) return;
+    documents_.clear();
+    heights_.clear();
+    font_ = font;
+}
+
 QTextDocument& AnswerDelegate::laidOut(const QString& html, const QFont& font, int width, Qt::Alignment align,
                                        Qt::LayoutDirection direction) const {
-    if (font != font_) {
-        documents_.clear();
-        font_ = font;
-    }
+    useFont(font);
     const QString key = QString::number(width) + '/' + QString::number(align.toInt()) + '/' +
                         QString::number(direction) + html;
     if (QTextDocument* known = documents_.object(key)) return *known;
@@ -75,8 +79,14 @@ QTextDocument& AnswerDelegate::laidOut(const QString& html, const QFont& font, i
 }
 
 int AnswerDelegate::heightOf(const QString& html, const QFont& font, int width) const {
+    useFont(font);
+    const QString key = QString::number(width) + html;
+    if (const int* known = heights_.object(key)) return *known;
     const Qt::LayoutDirection direction = QGuiApplication::layoutDirection();
-    return static_cast<int>(std::ceil(laidOut(html, font, width, Qt::AlignLeft, direction).size().height()));
+    const double height = laidOut(html, font, width, Qt::AlignLeft, direction).size().height();
+    const int whole = static_cast<int>(std::ceil(height));
+    heights_.insert(key, new int(whole));
+    return whole;
 }
 
 int AnswerDelegate::rowHeight(const QFont& font, int row, int width, int bandWidth) const {

@@ -27,11 +27,14 @@ private:
     /// so each is laid out once.
     [[nodiscard]] QTextDocument& laidOut(const QString& html, const QFont& font, int width,
                                          Qt::Alignment align, Qt::LayoutDirection direction) const;
+    /// Forgets what was laid out in another font.
+    void useFont(const QFont& font) const;
     [[nodiscard]] int heightOf(const QString& html, const QFont& font, int width) const;
 
     const AnswerModel& model_;
-    mutable QCache<QString, QTextDocument> documents_{24};
-    mutable QFont font_;  // of `documents_`
+    mutable QCache<QString, QTextDocument> documents_{48};
+    mutable QCache<QString, int> heights_{512};  // px; of every row, while only some are painted
+    mutable QFont font_;                         // of `documents_` and `heights_`
 };
 
 }  // namespace tenter::desktop::panels
