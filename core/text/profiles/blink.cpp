@@ -134,12 +134,12 @@ public:
     [[nodiscard]] bool addsGapToMinHeight() const override { return false; }
     /// Measured in Chromium 156: with a gap of 15.234375 px (975/64), parts of 20 px stand 20.015625 px
     /// apart.
-    [[nodiscard]] double halfOfGap(double gap) const override { return floor64(gap / 2); }
+    [[nodiscard]] double halfOfGap(double gap) const override { return truncated64(gap / 2); }
     [[nodiscard]] bool vwExcludesSteadyScrollbar() const override { return true; }
 
-    [[nodiscard]] double snapped(double length) const override { return floor64(length); }
+    [[nodiscard]] double snapped(double length) const override { return truncated64(length); }
     [[nodiscard]] double snapped(double length, const units::Length&) const override {
-        return floor64(length);
+        return truncated64(length);
     }
     /// A column is rounded down and leaves its remainder to the next. Chromium computes the share as a float:
     /// of six columns of 83.135417 px, the third does not get the 1/64 px that three remainders add up to.
@@ -155,7 +155,7 @@ public:
         return width / ratio_;
     }
     [[nodiscard]] double lineHeight(double size, double number) const override {
-        return floor64(round64(size) * number);
+        return truncated64(round64(size) * number);
     }
     [[nodiscard]] double lineHeight(double length, const units::Length&) const override {
         return round64(length);
@@ -206,8 +206,10 @@ private:
         return units::wholeBelow(static_cast<float>(size * ratio_) * 100.0F) / 100.0;
     }
     /// Chromium's layout unit is 1/64 device px; it computes in floats before it rounds to the unit.
-    [[nodiscard]] double floor64(double length) const {
-        return units::wholeBelow(static_cast<float>(length * ratio_) * 64.0F) / 64.0 / ratio_;
+    /// Towards zero: -1.96 px is -125/64 px.
+    [[nodiscard]] double truncated64(double length) const {
+        const float number = static_cast<float>(length * ratio_) * 64.0F;
+        return (number < 0 ? -units::wholeBelow(-number) : units::wholeBelow(number)) / 64.0 / ratio_;
     }
     [[nodiscard]] double round64(double length) const {
         return units::wholeNearest(static_cast<float>(length * ratio_) * 64.0) / 64 / ratio_;
