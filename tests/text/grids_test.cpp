@@ -104,6 +104,9 @@ TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
     EXPECT_EQ(gecko().lineHeight(10.112, units::Length::px(10.112)), 607.0 / 60);
     EXPECT_EQ(gecko().snapped(10.112, units::Length::percent(3.16)), 606.0 / 60);
     EXPECT_EQ(gecko().snapped(606.0 / 60, units::Length::vw(1.25)), 606.0 / 60);
+    // A margin of -1.003 % of 500 px is -5 px, one of -5.0151 px is -301/60 px.
+    EXPECT_EQ(gecko().snapped(-5.015, units::Length::percent(-1.003)), -5);
+    EXPECT_EQ(gecko().snapped(-5.0151, units::Length::px(-5.0151)), -301.0 / 60);
     // At 500 px: the float next to 3.84 is less, that next to 3.16 is more.
     EXPECT_EQ(gecko().lineHeight(19.2, units::Length::vw(3.84)), 1151.0 / 60);
     EXPECT_EQ(gecko().lineHeight(15.8, units::Length::vw(3.16)), 948.0 / 60);
