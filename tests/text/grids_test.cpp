@@ -114,16 +114,16 @@ TEST(Grids, FirefoxRoundsViewportLengthsAndPercentagesDown) {
               blink().snapped(10.112, units::Length::vw(3.16)));
 }
 
-// Measured in Chromium 156: a card with margins of -0.45em (of 10 px), -1.96px and -0.97px is 3/64 px taller than
-// with margins rounded down.
+// Measured in Chromium 156: a card with margins of -0.45em (of 10 px), -1.96px and -0.97px is 3/64 px taller
+// than with margins rounded down.
 TEST(Grids, ChromiumRoundsNegativeLengthsTowardsZero) {
     EXPECT_EQ(blink().snapped(-1.96), -125.0 / 64);
     EXPECT_EQ(blink().snapped(-0.97), -62.0 / 64);
     EXPECT_EQ(blink().snapped(-4.5), -4.5);
 }
 
-// Measured in Chromium 156: in a viewport of 320 px with a root of 14.16 px, 1.4357rem - 0.3935vw is the float
-// 1220.5/64 px, although it is 3e-7 px less, and a line of 1.5 times that is 1831/64 px high.
+// Measured in Chromium 156: in a viewport of 320 px with a root of 14.16 px, 1.4357rem - 0.3935vw is the
+// float 1220.5/64 px, although it is 3e-7 px less, and a line of 1.5 times that is 1831/64 px high.
 TEST(Grids, ChromiumRoundsTheFloatOfAFontSize) {
     EXPECT_EQ(blink().lineHeight(1.4357 * 14.16 - 0.3935 * 3.2, 1.5), 1831.0 / 64);
 }

@@ -158,9 +158,9 @@ public:
 
     [[nodiscard]] double snapped(double length) const override { return round60(length); }
     /// Firefox truncates lengths in vw to app units when it computes them, and percentages when it resolves
-    /// them, negative ones towards zero. Measured in Firefox 153: a line height of 3.16vw is 10.1 px high at 320 px, 12 lines 121.2 px.
-    /// The number before `vw` is a float: 3.84 is 3.8399999, so that at 500 px a line of 3.84vw is one app
-    /// unit lower than 19.2 px.
+    /// them, negative ones towards zero. Measured in Firefox 153: a line height of 3.16vw is 10.1 px high at
+    /// 320 px, 12 lines 121.2 px. The number before `vw` is a float: 3.84 is 3.8399999, so that at 500 px a
+    /// line of 3.84vw is one app unit lower than 19.2 px.
     [[nodiscard]] double snapped(double length, const units::Length& declared) const override {
         if (declared.unit() == units::Unit::Vw && declared.value() != 0) {
             const double viewport = units::wholeNearest(length / declared.value() * 100 * 60);
