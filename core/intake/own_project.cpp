@@ -249,7 +249,8 @@ private:
     void addPicture(NodeId node, project::Card& card) {
         std::string address;
         project::PicturePart part = markup::picturePartOf(tree_, node, address);
-        if (const std::string widest = widestCandidate(tree_[node]); !widest.empty()) address = widest;
+        if (const std::string candidate = widestCandidate(tree_[node]); !candidate.empty())
+            address = candidate;
         if (address.empty()) {
             out_.report.push_back(project::warning(wording::say(
                 "The picture “%1” is embedded in the page and was left out. Add it under Pictures.",
