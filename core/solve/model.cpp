@@ -9,6 +9,7 @@
 #include "solve/cancellation.h"
 #include "solve/constraint.h"
 #include "solve/row_adder.h"
+#include "units/number.h"
 
 namespace tenter::solve {
 
@@ -44,6 +45,16 @@ std::string mainRoleOf(const project::Project& project, const std::vector<bool>&
     return most == bytes.end() ? std::string() : most->first;
 }
 
+/// The size in CSS px of 1rem in the stylesheet; 0 if that has no rem, or if it is not the same everywhere.
+double onlyRem(const project::Project& project) {
+    const project::Page& page = project.page;
+    const bool isOne = page.readerSize == units::usualReaderSize && !page.rootSize.isFluid() &&
+                       std::ranges::none_of(page.ranges, [](const project::PageRange& range) {
+                           return range.rootSize.has_value();
+                       });
+    return isOne && project.unit == units::Unit::Rem ? page.rootSize.resolve(units::usualReaderSize, 0.0) : 0;
+}
+
 }  // namespace
 
 PreparedVariants::PreparedVariants(const project::Project& source, const std::vector<std::size_t>& chosen,
@@ -76,6 +87,7 @@ Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const proje
       leastWidth_(prepared.project.leastWidth),
       mostWidth_(prepared.project.mostWidth),
       gridStep_(gridStepOf(prepared.project, projectWishes)),
+      rem_(onlyRem(prepared.project)),
       jumpLimit_(prepared.project.checking.limits.jump),
       cancellation_(prepared.cancellation),
       memory_(prepared.memory),
@@ -87,6 +99,10 @@ Model::Model(const PreparedVariants& prepared, const RampSet& ramps, const proje
     for (const RampVariables& ramp : ramps.all())
         if (std::ranges::find(roles, ramp.role) == roles.end()) roles.push_back(ramp.role);
     addBandEnds(roles);
+}
+
+double Model::printedSize(double size) const {
+    return rem_ > 0 ? units::rounded(size / rem_) * rem_ : size;
 }
 
 Model::Model(const Model& other, std::size_t index, const Wish& wish) : Model(other) {

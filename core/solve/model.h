@@ -89,6 +89,9 @@ public:
     [[nodiscard]] const std::vector<VariantGeometry>& geometries() const { return geometries_; }
     /// The step of the size grid, CSS px.
     [[nodiscard]] double gridStep() const { return gridStep_; }
+    /// `size` in the rounded numbers of the stylesheet, CSS px. Where the page has several root sizes, or a
+    /// fluid one, only a proof by layout knows them: then `size` itself.
+    [[nodiscard]] double printedSize(double size) const;
     [[nodiscard]] const Margins& margins() const { return margins_; }
     /// By card, true if the wishes ignore it.
     [[nodiscard]] const std::vector<bool>& ignoredCards() const { return ignoredCards_; }
@@ -134,6 +137,7 @@ private:
     std::string mainRole_;
     double leastWidth_ = 0, mostWidth_ = 0;  // the project's range, CSS px
     double gridStep_ = 0.01;
+    double rem_ = 0;  // CSS px; 0 if the stylesheet's sizes are not in rem, or the root has several sizes
     double jumpLimit_ = 0;
     std::stop_token cancellation_;
     Memory* memory_;

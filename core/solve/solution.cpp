@@ -102,7 +102,16 @@ public:
           wishes_(wishes),
           step_(step),
           program_(model.cancellation()),
-          constraints_(program_, model, ramps, {}) {}
+          constraints_(program_, model, ramps, {}),
+          limits_(ramps.variableCount(), {-infinity, infinity}) {
+        for (const ConstraintRow& row : model.rows()) {
+            if (row.expression.size() != 1 || row.expression.front().coefficient != 1) continue;
+            if (row.expression.front().variable >= limits_.size()) continue;
+            auto& [least, most] = limits_[row.expression.front().variable];
+            least = std::max(least, row.lower);
+            most = std::min(most, row.upper);
+        }
+    }
 
     std::optional<Solution> run(project::Aim aim) {
         binding_.assign(model_.rows().size(), false);
@@ -220,7 +229,7 @@ private:
         const double step = value >= nearest ? step_ : -step_;
         for (const double size :
              {nearest, nearest + step, nearest - step, nearest + 2 * step, nearest - 2 * step}) {
-            if (size < leastSize || size > mostSize) continue;
+            if (size < leastSize || size > mostSize || isPrintedBeyondLimits(variable, size)) continue;
             if (--solvesLeft_ < 0) return false;
             program_.setVariableBounds(variable, size, size);
             // A solution that already has this value stays optimal.
@@ -234,6 +243,13 @@ private:
         if (index >= exhaustive_ && !blocked_) blocked_ = variable;
         if (index == 0) program_.minimise();
         return false;
+    }
+
+    /// True if a wish on the size allows `size`, but not its rounded number in the stylesheet.
+    [[nodiscard]] bool isPrintedBeyondLimits(std::size_t variable, double size) const {
+        const double printed = model_.printedSize(size);
+        return printed < limits_[variable].first - exactValue ||
+               printed > limits_[variable].second + exactValue;
     }
 
     /// Searches all grid values, for when diving finds none.
@@ -271,6 +287,8 @@ private:
     double step_;  // of the grid, CSS px
     LinearProgram program_;
     ModelConstraints constraints_;
+    /// By variable, the smallest and the largest size that wishes on this size alone allow, CSS px.
+    std::vector<std::pair<double, double>> limits_;
     std::vector<std::size_t> order_;  // variables in the order in which they are rounded
     std::size_t exhaustive_ = 0;      // of them try every combination
     std::optional<std::size_t> blocked_;
