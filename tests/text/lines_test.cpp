@@ -14,7 +14,7 @@ namespace {
 using project::OverflowWrap;
 using Texts = std::vector<std::string>;
 
-const std::string copy =
+const std::string tideText =
     "At low tide the sound empties to a mile of rippled sand, and the guide walks you out to the old beacon.";
 
 double wide(const std::string& text, double size) {
@@ -65,7 +65,7 @@ std::vector<std::uint32_t> plainGreedy(const Paragraph& paragraph, double size, 
 
 TEST(Lines, AreTheSameAsByTryingEveryWord) {
     std::mt19937 random(3);
-    const ParagraphPtr paragraph = test::prepare(copy);
+    const ParagraphPtr paragraph = test::prepare(tideText);
     for (int round = 0; round < 2000; ++round) {
         const double size = test::between(10, 30, random);
         const double available = test::between(60, 760, random);
@@ -80,7 +80,7 @@ TEST(Lines, AreTheSameAsByTryingEveryWord) {
 // breaks differently.
 TEST(Lines, SlackIsTheScaleAtWhichALineBreaksDifferently) {
     std::mt19937 random(5);
-    const ParagraphPtr paragraph = test::prepare(copy);
+    const ParagraphPtr paragraph = test::prepare(tideText);
     auto starts = [&](double size, double available) {
         std::vector<std::uint32_t> all;
         for (const Line& line : test::linesOf(*paragraph, test::at(size, available)))

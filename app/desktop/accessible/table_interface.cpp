@@ -1,6 +1,7 @@
 #include "accessible/table_interface.h"
 
 #include <QTimer>
+#include <QWidget>
 
 #include "accessible/cell_interface.h"
 

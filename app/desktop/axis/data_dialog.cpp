@@ -51,8 +51,8 @@ void DataDialog::fillLanes() {
     {
         const QSignalBlocker quiet(lane_);
         lane_->clear();
-        for (const LaneStack::Data& data : lanes_.openData())
-            lane_->addItem(data.name);
+        for (const LaneStack::Data& open : lanes_.openData())
+            lane_->addItem(open.name);
         lane_->setCurrentIndex(std::max(0, lane_->findText(before)));
     }
     fillTable();

@@ -1,5 +1,7 @@
 #include "document/collect_files.h"
 
+#include <QObject>
+#include <QString>
 #include <algorithm>
 #include <array>
 #include <fstream>

@@ -1,5 +1,7 @@
 #include "document/handover.h"
 
+#include <QObject>
+
 #include "emit/class_names.h"
 #include "emit/follow.h"
 #include "emit/late_fonts.h"

@@ -1,5 +1,7 @@
 #include "document/new_card.h"
 
+#include <QObject>
+
 #include "document/wording.h"
 
 namespace tenter::desktop {

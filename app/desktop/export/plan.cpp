@@ -1,5 +1,7 @@
 #include "export/plan.h"
 
+#include <QObject>
+
 #include "document/wording.h"
 
 namespace tenter::desktop::exporting {

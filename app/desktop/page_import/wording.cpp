@@ -1,5 +1,6 @@
 #include "page_import/wording.h"
 
+#include <QObject>
 #include <QStringList>
 #include <algorithm>
 
