@@ -479,9 +479,6 @@ Opportunity ParagraphBuilder::opportunity(std::uint32_t cluster, Opportunity::Ki
         showsEndOf(made_->clusters_[made.lineEnd - 1]) &&
         made_->isInOneInline(made_->clusters_[made.lineEnd - 1], made_->clusters_[cluster]))
         made.endCorrection = static_cast<float>(correctionsAt(made.lineEnd, false).before);
-    made.isTightWithSpaces = kind == Opportunity::Kind::Space && made.lineEnd > 0 &&
-                             profile_.breaksBeforeFittingSpaces() &&
-                             made_->clusters_[made.lineEnd].level != made_->clusters_[made.lineEnd - 1].level;
     // An engine that reshapes lines looks for the end of a line in the unbroken text first, so that text that
     // only reshaping makes narrow enough does not fit. Measured in Chromium 156: `half` in Vollkorn, whose
     // `f` is further from a space than from the end of a line.

@@ -1,7 +1,6 @@
 #include "text/lines.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "text/breaker.h"
 
@@ -11,8 +10,7 @@ namespace {
 /// A policy for `Breaker` that stores lines broken at one width, with their slack.
 class LineCollector {
 public:
-    LineCollector(const Paragraph& paragraph, const LineQuery& query, std::vector<Line>& lines)
-        : paragraph_(paragraph), query_(query), lines_(lines) {}
+    LineCollector(const LineQuery& query, std::vector<Line>& lines) : query_(query), lines_(lines) {}
 
     [[nodiscard]] bool fits(double width) const { return width <= query_.available + fitTolerance; }
 
@@ -25,18 +23,11 @@ public:
         line.width = width;
         if (width > 0 && fits(width)) line.slack = std::min(line.slack, (query_.available - width) / width);
         if (over > 0) line.slack = std::min(line.slack, (over - query_.available) / over);
-        if (end.isTightWithSpaces) {
-            Opportunity withSpaces = end;
-            withSpaces.lineEnd = end.cluster;
-            const double whole = lineWidth(paragraph_, query_, start.cluster, start.correction, withSpaces);
-            if (whole > 0) line.slack = std::min(line.slack, std::abs(query_.available - whole) / whole);
-        }
         line.slack = std::max(line.slack, 0.0);
         lines_.push_back(line);
     }
 
 private:
-    const Paragraph& paragraph_;
     const LineQuery& query_;
     std::vector<Line>& lines_;
 };
@@ -116,7 +107,7 @@ LineExtent extentOf(const Paragraph& paragraph, const Line& line, double size, d
 void breakLines(const Paragraph& paragraph, const LineQuery& query, const BreakProfile& profile,
                 std::vector<Line>& lines) {
     if (paragraph.empty()) return;
-    LineCollector collector(paragraph, query, lines);
+    LineCollector collector(query, lines);
     Breaker<double, LineCollector> breaker(paragraph, query, collector);
     if (query.balance) {
         const std::vector<std::uint32_t> ends = profile.balanced(paragraph, query);

@@ -68,9 +68,6 @@ struct Opportunity {
     bool breaksAtLineStart = false;
     /// True if a line does not end here that starts only one character before.
     bool needsTwoBefore = false;
-    /// True if the spaces before it are in a piece of their own, and the engine may break the line before its
-    /// last word if text and spaces together are exactly as wide as the line.
-    bool isTightWithSpaces = false;
     /// Values with which the engine decides if a line that is cut here fits. `fitCorrection`: em, added to
     /// its width. `insideLigature`: em, from the place that the engine takes for the cut inside a ligature.
     /// `reshapes`: the cut changes glyphs. A line that starts after cluster `affected` is not corrected.

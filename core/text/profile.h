@@ -76,9 +76,6 @@ public:
     /// True if a line that ends without a space is reshaped up to its break, so that kerning across the break
     /// is lost.
     [[nodiscard]] virtual bool reshapesAtBreaks() const = 0;
-    /// True if a line whose spaces at the end start a piece of another direction breaks before its last word
-    /// if text and spaces are together exactly as wide as the line.
-    [[nodiscard]] virtual bool breaksBeforeFittingSpaces() const = 0;
     /// True if a face that lacks a fixed-width space (such as U+2000 to U+200A) makes it from its own space,
     /// as HarfBuzz does; false if the next face of the family list draws it.
     [[nodiscard]] virtual bool makesSpaces() const = 0;

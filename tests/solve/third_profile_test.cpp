@@ -47,9 +47,6 @@ public:
         return base_.capitalize(text, language);
     }
     [[nodiscard]] bool reshapesAtBreaks() const override { return base_.reshapesAtBreaks(); }
-    [[nodiscard]] bool breaksBeforeFittingSpaces() const override {
-        return base_.breaksBeforeFittingSpaces();
-    }
     [[nodiscard]] bool makesSpaces() const override { return base_.makesSpaces(); }
     [[nodiscard]] bool kerns(std::string_view script) const override { return base_.kerns(script); }
     [[nodiscard]] bool drawsHyphenMinus() const override { return base_.drawsHyphenMinus(); }

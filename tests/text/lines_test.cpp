@@ -347,29 +347,6 @@ TEST(Lines, ChromiumFindsTheEndOfALineInTheUnbrokenText) {
     EXPECT_NEAR(test::linesOf(*paragraph, query).front().width, 173.5, 0.1);
 }
 
-// Measured in Chromium 156 in steps of 1/64 px: the line ends before `8` at the one width at which the space
-// after it fits exactly. That is a tight fit.
-TEST(Lines, ASpaceThatFitsExactlyAfterADigitInHebrewIsATightFitInChromium) {
-    ShapingStyle style = test::styleOf("Noto Sans Hebrew");
-    style.language = "he";
-    style.rightToLeft = true;
-    const auto slackAt = [&](double past, const BreakProfile& profile) {
-        const ParagraphPtr paragraph =
-            Paragraph::prepare(test::plain("לגיל 8 מגיעים"), style, test::fonts(), profile);
-        LineQuery query = test::at(20, 1000);
-        const Opportunity& after = paragraph->opportunities().at(1);
-        query.available = lineWidth(*paragraph, query, 0, 0, after) +
-                          20 * paragraph->ems(after.lineEnd, after.cluster) + past;
-        const std::vector<Line> lines = test::linesOf(*paragraph, query);
-        EXPECT_EQ(lines.at(0).next, after.cluster);
-        return lines.at(0).slack;
-    };
-    EXPECT_LT(slackAt(0.01, blink()), tightSlack);
-    EXPECT_LT(slackAt(-0.01, blink()), tightSlack);
-    EXPECT_GT(slackAt(1, blink()), tightSlack);
-    EXPECT_GT(slackAt(0.01, gecko()), tightSlack);
-}
-
 // Measured in Firefox 153: the width of `harbourmasters` is the narrowest that needs no more lines. A
 // narrower one would cut the word, which balancing does not do.
 TEST(Lines, BalanceByWidthCutsNoWord) {

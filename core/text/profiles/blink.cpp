@@ -97,9 +97,6 @@ public:
     }
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return true; }
-    /// Measured in Chromium 156 in steps of 1/64 px: `לגיל 8 מגיעים` breaks before `8` at one width, at which
-    /// the space after it fits exactly.
-    [[nodiscard]] bool breaksBeforeFittingSpaces() const override { return true; }
     [[nodiscard]] bool makesSpaces() const override { return true; }
     /// Measured in Chromium 156 with Karla, which lacks "ế" and has "ê" and the acute accent.
     [[nodiscard]] bool composes() const override { return true; }

@@ -117,7 +117,6 @@ public:
     }
 
     [[nodiscard]] bool reshapesAtBreaks() const override { return false; }
-    [[nodiscard]] bool breaksBeforeFittingSpaces() const override { return false; }
     [[nodiscard]] bool makesSpaces() const override { return false; }
     [[nodiscard]] bool composes() const override { return false; }
     /// Measured in Firefox 153 with Noto Rashi Hebrew, which has neither hyphen.
