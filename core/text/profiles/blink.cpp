@@ -203,7 +203,7 @@ private:
         return units::wholeBelow(static_cast<float>(size * ratio_) * 100.0F) / 100.0;
     }
     /// Chromium's layout unit is 1/64 device px; it computes in floats before it rounds to the unit.
-    /// Towards zero: -1.96 px is -125/64 px.
+    /// Towards zero: −1.96 px is −125/64 px.
     [[nodiscard]] double truncated64(double length) const {
         const float number = static_cast<float>(length * ratio_) * 64.0F;
         return (number < 0 ? -units::wholeBelow(-number) : units::wholeBelow(number)) / 64.0 / ratio_;
