@@ -85,7 +85,7 @@ private:
 };
 
 /// The size in bytes of the largest page that is parsed.
-inline constexpr std::size_t largestPage = 8U << 20U;
+inline constexpr std::size_t largestPage = 6U << 20U;
 
 /// The tree of an HTML text (UTF-8), as browsers parse it, HTML § 13.2. It always has html, head and body,
 /// except for a page of frames. Empty, with one problem, for a page that is too large, or that takes more

@@ -196,14 +196,14 @@ TEST(HostileInput, PagesAreAnsweredInTime) {
         times("<article class=card>" + times("<div class=c><p class=d>x</p></div>", 500) + "</article>", 8);
     std::vector<Hostile> inputs = {
         {"63 MB of elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 63 * megabyte)); }},
-        {"elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 8 * megabyte - 4096)); }},
+        {"elements", [] { return hostilePage("", cardRow + filled("<p>a</p>", 6 * megabyte - 4096)); }},
         {"cards",
          [] {
              return hostilePage("", "<div class=row>" + times("<p class=card><b>Tide</b> text</p>", 100'000));
          }},
-        {"depth", [] { return hostilePage("", filled("<div>", 8 * megabyte - 4096)); }},
+        {"depth", [] { return hostilePage("", filled("<div>", 6 * megabyte - 4096)); }},
         {"depth of a row", [] { return hostilePage("", times("<div>", 450) + cardRow); }},
-        {"misnested elements", [] { return hostilePage("", filled("<a><b><i><p>", 8 * megabyte - 4096)); }},
+        {"misnested elements", [] { return hostilePage("", filled("<a><b><i><p>", 6 * megabyte - 4096)); }},
         {"attributes",
          [] {
              return hostilePage("", "<div " +
