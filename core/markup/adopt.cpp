@@ -330,11 +330,19 @@ void measure(ThemePage& around, const std::string& html, const Browse& browse, R
 
 }  // namespace
 
+std::shared_ptr<const Tree> treeOf(const PageToAdopt& page, project::Problems& problems) {
+    if (page.tree) return page.tree;
+    const std::string file = page.file.string();
+    std::optional<Tree> tree = parse(charactersOf(page.bytes, file, problems).utf8, file, problems);
+    return tree ? std::make_shared<const Tree>(std::move(*tree)) : nullptr;
+}
+
 std::optional<Adopted> adopt(const project::Project& project, const PageToAdopt& page,
                              project::Problems& problems) {
     const std::string file = page.file.string();
-    const Characters characters = charactersOf(page.bytes, file, problems);
-    std::optional<Tree> tree = parse(characters.utf8, file, problems);
+    project::Problems ignored;  // treeOf() has them
+    const Characters characters = charactersOf(page.bytes, file, ignored);
+    const std::shared_ptr<const Tree> tree = treeOf(page, problems);
     if (!tree) return std::nullopt;
     const Tree whole = cleaned(*tree);
     Report report;

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,6 +11,7 @@
 #include <vector>
 
 #include "markup/page_measure.h"
+#include "markup/tree.h"
 #include "project/problem.h"
 #include "project/project.h"
 
@@ -38,7 +40,12 @@ struct PageToAdopt {
     Browse browse = {};
     /// True to get the page with which a browser can measure them later.
     bool wantsMeasuringPage = false;
+    /// `bytes`, parsed; unset: who needs the tree parses it. Large pages take long to parse.
+    std::shared_ptr<const Tree> tree = {};
 };
+
+/// The tree of `page`; null, with problems, if it cannot be parsed.
+std::shared_ptr<const Tree> treeOf(const PageToAdopt& page, project::Problems& problems);
 
 /// The result of an import.
 struct Adopted {

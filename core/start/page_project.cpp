@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "markup/class_words.h"
-#include "markup/encoding.h"
 #include "markup/given.h"
 #include "markup/picture_file.h"
 #include "project/cascade.h"
@@ -121,15 +120,16 @@ std::vector<std::string> PageProject::report() const {
     return sentences;
 }
 
-PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore& store) {
+PageProject projectForPage(const markup::PageToAdopt& given, text::ParagraphStore& store) {
     PageProject made{emptyProject(placeholderClass), {}, {}};
     project::Project& project = made.project;
     project::Problems ignored;
-    const auto adopted = markup::adopt(project, page, ignored);
-    const auto characters = markup::charactersOf(page.bytes, page.file.string(), ignored);
-    const auto tree = markup::parse(characters.utf8, page.file.string(), ignored);
+    markup::PageToAdopt page = given;
+    page.tree = markup::treeOf(page, ignored);
+    const auto adopted = page.tree ? markup::adopt(project, page, ignored) : std::nullopt;
     const auto row = adopted ? markup::givenRow(adopted->project, ignored) : std::nullopt;
-    if (!adopted || !tree || !row) return {emptyProject("cards"), {}, {}};
+    if (!row) return {emptyProject("cards"), {}, {}};
+    const markup::Tree* const tree = page.tree.get();
 
     if (std::string name = nameOfPage(*tree, page.file); !name.empty()) project.name = std::move(name);
     std::string className = classOfRow(*tree, row->tree[row->row]);
@@ -162,8 +162,11 @@ PageProject projectForPage(const markup::PageToAdopt& page, text::ParagraphStore
     return usual;
 }
 
-std::optional<Imported> importPage(const markup::PageToAdopt& page, text::ParagraphStore& store,
+std::optional<Imported> importPage(const markup::PageToAdopt& given, text::ParagraphStore& store,
                                    project::Problems& problems) {
+    markup::PageToAdopt page = given;
+    page.tree = markup::treeOf(page, problems);
+    if (!page.tree) return std::nullopt;
     PageProject made = projectForPage(page, store);
     std::optional<markup::Adopted> adopted = markup::adopt(made.project, page, problems);
     if (!adopted) return std::nullopt;
@@ -172,8 +175,11 @@ std::optional<Imported> importPage(const markup::PageToAdopt& page, text::Paragr
                     std::move(made.found)};
 }
 
-std::optional<markup::Adopted> newProjectFrom(const markup::PageToAdopt& page, text::ParagraphStore& store,
+std::optional<markup::Adopted> newProjectFrom(const markup::PageToAdopt& given, text::ParagraphStore& store,
                                               project::Problems& problems) {
+    markup::PageToAdopt page = given;
+    page.tree = markup::treeOf(page, problems);
+    if (!page.tree) return std::nullopt;
     const PageProject made = projectForPage(page, store);
     std::optional<markup::Adopted> adopted = markup::adopt(made.project, page, problems);
     if (adopted) adopted->report = withLook(std::move(adopted->report), made.report());
