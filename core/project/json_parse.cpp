@@ -166,7 +166,9 @@ private:
 
 std::optional<Json> parseJson(const std::string& text, const std::string& file, Problems& problems) {
     if (text.size() > largestFile) {
-        problems.push_back({file, "", "The file is larger than 16 MB.", "Check that it is the right file."});
+        problems.push_back({file, "",
+                            "The file is larger than " + std::to_string(largestFile >> 20U) + " MB.",
+                            "Check that it is the right file."});
         return std::nullopt;
     }
     if (const std::optional<std::size_t> bad = firstBadByte(text)) {

@@ -12,7 +12,7 @@
 namespace tenter::project {
 
 /// The size in bytes of the largest file that is read.
-inline constexpr std::size_t largestFile = 16U << 20U;
+inline constexpr std::size_t largestFile = 10U << 20U;
 /// The deepest nesting of objects and lists that is read.
 inline constexpr std::size_t deepestNesting = 64;
 

@@ -85,7 +85,7 @@ void expectAnswers(const std::vector<Hostile>& inputs, const std::string& ending
 }
 
 TEST(HostileInput, ProjectsAreAnsweredInTime) {
-    const std::size_t most = 15 * megabyte;
+    const std::size_t most = 9 * megabyte;
     expectAnswers(
         {{"63 MB of text", [] { return hostileProject(cardOf(filled("tide ", 63 * megabyte))); }},
          {"text", [=] { return hostileProject(cardOf(filled("tide ", most))); }},
